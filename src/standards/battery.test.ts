@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest'
+import { batteryRules, restVoltsArmyRows, restVoltsRows } from './battery-rows.ts'
+import { chargeAtRestVolts, correctedGravity, internalMohm, restVolts, restVoltsByGravity } from './battery.ts'
+
+describe('published examples', () => {
+  // C1. A battery maker's table at 80 F: charge, rest volts, specific gravity.
+  const printed = [[100, 12.65, 1.265], [75, 12.45, 1.225], [50, 12.24, 1.19], [25, 12.06, 1.155], [0, 11.89, 1.12]]
+
+  test.each(printed)('rest volts at %s %%', (socPct, restV, gravity) => {
+    expect(Math.abs(restVolts(6, socPct) - restV)).toBeLessThanOrEqual(0.005)
+    expect(restVoltsRows.find((row) => row.socPct === socPct)!.gravity).toBe(gravity)
+    expect(chargeAtRestVolts(6, restV)).toBeCloseTo(socPct, 6)
+  })
+
+  // C2. An article on specific gravity: volts a cell = gravity + 0.84, within 0.13 V of C1; three full cells 6.315 V.
+  test.each([12.63, 12.39, 12.18, 11.97, 11.76].map((restV, i) => [printed[i][0], printed[i][2], restV]))('rule at %s %%', (socPct, gravity, restV) => {
+    expect(restVoltsByGravity(6, gravity)).toBeCloseTo(restV, 6)
+    expect(Math.abs(restVolts(6, socPct) - restV)).toBeLessThanOrEqual(0.1301)
+  })
+
+  test('three full cells by the rule', () => {
+    expect(restVoltsByGravity(3, 1.265)).toBeCloseTo(6.315, 9)
+  })
+
+  // C3. US Army TM 5-3805-262-20 p. 5-142: 12.4 V at rest is 75 %; C1 gives 69 %.
+  test('two tables disagree about 12.4 V', () => {
+    expect(chargeAtRestVolts(6, 12.4, restVoltsArmyRows)).toBeCloseTo(75, 6)
+    expect(chargeAtRestVolts(6, 12.4)).toBeCloseTo(69, 0)
+  })
+
+  // C4. The same battery maker's table: 1.245 at 4.4 C is 1.229, at 37.8 C 1.253.
+  test('hydrometer reading corrected for temperature', () => {
+    expect(correctedGravity(1.245, 4.4)).toBeCloseTo(1.229, 6)
+    expect(correctedGravity(1.245, 37.8)).toBeCloseTo(1.253, 6)
+  })
+})
+
+describe('rest volts', () => {
+  test('a 6 V battery rests at half', () => {
+    expect(restVolts(3, 75)).toBeCloseTo(6.225, 9)
+    expect(chargeAtRestVolts(3, 6.225)).toBeCloseTo(75, 6)
+  })
+
+  test('volts between rows are interpolated', () => {
+    expect(restVolts(6, 60)).toBeCloseTo(12.24 + (10 / 25) * 0.21, 9)
+  })
+
+  test('charge stops at full and at empty', () => {
+    expect(chargeAtRestVolts(6, 13.2)).toBe(100)
+    expect(chargeAtRestVolts(6, 10.5)).toBe(0)
+  })
+
+  test('a wrong caller is told at once', () => {
+    expect(() => restVolts(6, 101)).toThrow(/0 to 100/)
+    expect(() => restVolts(6, NaN)).toThrow(RangeError)
+    expect(() => restVolts(2.5, 50)).toThrow(/whole number of cells/)
+  })
+})
+
+describe('internal resistance', () => {
+  test('the middle of the usual band', () => {
+    expect(internalMohm(6, 50)).toMatchObject({ mohm: 7, lowMohm: 4, highMohm: 10, assumed: true, status: 'common practice' })
+    expect(internalMohm(3, 85)).toMatchObject({ mohm: 4, lowMohm: 2, highMohm: 6 })
+  })
+
+  test('a larger battery has less, more cells more', () => {
+    expect(internalMohm(6, 100).mohm).toBeCloseTo(3.5, 9)
+    expect(internalMohm(12, 50).mohm).toBeCloseTo(14, 9)
+  })
+
+  // C6. The cold-cranking rating of 400 A bounds it: (12.6 - 7.2) / 400 = 13.5 milliohms.
+  test('a usual 12 V battery meets its rating', () => {
+    const boundMohm = ((6 * batteryRules.cellV.value - batteryRules.crankingRatingEndV.value) / 400) * 1000
+    expect(boundMohm).toBeCloseTo(13.5, 6)
+    expect(internalMohm(6, 50).highMohm).toBeLessThan(boundMohm)
+  })
+})
