@@ -1,0 +1,1 @@
+export { DEFAULT_LENGTH_MM, measureWires, type WireRoute } from './measure-wires.ts'
