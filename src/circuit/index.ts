@@ -1,0 +1,15 @@
+export type { Condition } from './circuit.ts'
+export { Circuit, copyCondition } from './circuit.ts'
+export { endPoint } from './join-elements.ts'
+export { lampClass } from './lamp-result.ts'
+export { layFaults, rebuildWithFaults, TOUCH_OHM } from './lay-faults.ts'
+export { METER_OHM, readOhms, readSeriesLamp, readVolts, type SeriesLampReading, type VoltsReading } from './meters.ts'
+export type { Network, NetAxis, NetElement, NetLamp, NetPart } from './network.ts'
+export { engineRpm } from './positions.ts'
+export { prepareCircuit, solveSetting, type Solved, type SolveOptions } from './solve-setting.ts'
+export type {
+  Balance, ElementResult, EngineState, Fault, LampClass, LampResult, PhaseResult, Setting, SolvedSetting, Solution, StandingState,
+  WireResult,
+} from './solved.ts'
+export { readSolution } from './read-solution.ts'
+export { restCondition, settle } from './settle.ts'

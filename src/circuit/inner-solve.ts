@@ -1,0 +1,207 @@
+import { findRoot, solveDense, SparseFactor, UnionFind } from '../math/index.ts'
+import type { LawTable } from './law-table.ts'
+import type { Topology } from './topology.ts'
+
+/** A resistance laid between two nodes of an analysed network without analysing it again: a change of rank one. */
+export interface Bridge { readonly from: number; readonly to: number; readonly ohm: number }
+
+export interface InnerResult {
+  /** Voltage of each node, V. */
+  readonly volts: Float64Array
+  /** 1 where no path leads from the node to the reference. */
+  readonly floating: Uint8Array
+  readonly worstNode: number
+  readonly worstA: number
+  readonly steps: number
+  /** Amps through each bridge, from its first end to its second. */
+  readonly bridgeAmps: Float64Array
+}
+
+/** Conductance that ties one node of each floating island to the reference. It closes no path, so it carries nothing and loads no reading. */
+const TIE_S = 1e-3
+const MOST_STEPS = 200
+/** Kirchhoff's law holds to this many amps, or to this share of the largest current at the node. */
+const RESIDUAL_A = 1e-9
+const RESIDUAL_SHARE = 1e-12
+
+/**
+ * Node voltages with all states fixed. Each element's current never falls with its voltage, so the
+ * solution is the minimum of a convex function and Newton's method with a line search always finds it.
+ */
+export class InnerSolver {
+  private readonly factor: SparseFactor
+  private readonly residual: Float64Array
+  private readonly largest: Float64Array
+  private readonly step: Float64Array
+  private readonly trial: Float64Array
+
+  constructor(readonly topology: Topology) {
+    const n = topology.nodes
+    this.factor = new SparseFactor(topology.analysis)
+    this.residual = new Float64Array(n)
+    this.largest = new Float64Array(n)
+    this.step = new Float64Array(n)
+    this.trial = new Float64Array(n)
+  }
+
+  /** Solve from `start` (or from all zero). Null where a bridge joins a floating part: the network must then be analysed with it. */
+  solve(laws: LawTable, bridges: readonly Bridge[] = [], start?: Float64Array): InnerResult | null {
+    const n = this.topology.nodes
+    const volts = start ? Float64Array.from(start) : new Float64Array(n)
+    const { floating, ties } = this.findIslands(laws)
+    if (bridges.some((bridge) => isFloating(floating, bridge.from) || isFloating(floating, bridge.to))) return null
+    let steps = 0
+    let worst = this.fillResidual(laws, ties, bridges, volts)
+    const updates = new BridgeUpdate(bridges, n)
+    for (; steps < MOST_STEPS && worst.over > 1; steps++) {
+      const pivot = this.factor.factor()
+      if (pivot >= 0) throw new RangeError(`the matrix is not positive definite at node ${pivot}`)
+      this.factor.solve(this.residual, this.step)
+      updates.correct(this.factor, this.step)
+      for (let i = 0; i < n; i++) this.step[i] = -this.step[i]
+      const before = worst.over
+      worst = this.lineSearch(laws, ties, bridges, volts)
+      if (!(worst.over < before) && worst.amps < 1e-6) break
+    }
+    const bridgeAmps = Float64Array.from(bridges, (b) => (at(volts, b.from) - at(volts, b.to)) / b.ohm)
+    return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps, bridgeAmps }
+  }
+
+  /** Move `volts` along the step: the whole of it, or to where the convex function's slope along it has nearly gone. */
+  private lineSearch(laws: LawTable, ties: readonly number[], bridges: readonly Bridge[], volts: Float64Array) {
+    const { residual, step, trial } = this
+    const slope0 = dot(residual, step)
+    let worst = { node: -1, amps: 0, over: 0 }
+    const slopeAt = (t: number): number => {
+      for (let i = 0; i < volts.length; i++) trial[i] = volts[i] + t * step[i]
+      worst = this.fillResidual(laws, ties, bridges, trial)
+      return dot(residual, step)
+    }
+    const slope1 = slopeAt(1)
+    if (slope1 > -0.9 * slope0) findRoot(slopeAt, 0, 1, slope0, slope1, 1e-12, -0.1 * slope0)
+    volts.set(trial)
+    return worst
+  }
+
+  /** Kirchhoff's sums at `volts`, the matrix of slopes with them, and the worst node against its tolerance. */
+  private fillResidual(laws: LawTable, ties: readonly number[], bridges: readonly Bridge[], volts: Float64Array) {
+    const { topology: { from, to, slots, diagonal }, residual, largest } = this
+    const values = this.factor.values
+    residual.fill(0)
+    largest.fill(0)
+    values.fill(0)
+    for (let e = 0; e < from.length; e++) {
+      const a = from[e], b = to[e]
+      if (a === b) continue
+      laws.evaluate(e, (a < 0 ? 0 : volts[a]) - (b < 0 ? 0 : volts[b]))
+      const amps = laws.current, size = Math.abs(amps), slope = laws.slope
+      if (a >= 0) {
+        residual[a] += amps
+        if (size > largest[a]) largest[a] = size
+        values[slots[3 * e]] += slope
+      }
+      if (b >= 0) {
+        residual[b] -= amps
+        if (size > largest[b]) largest[b] = size
+        values[slots[3 * e + 1]] += slope
+        if (a >= 0) values[slots[3 * e + 2]] -= slope
+      }
+    }
+    for (const bridge of bridges) this.addBridge(bridge, volts)
+    for (const i of ties) {
+      residual[i] += TIE_S * volts[i]
+      values[diagonal[i]] += TIE_S
+    }
+    return this.worstNode()
+  }
+
+  private addBridge({ from, to, ohm }: Bridge, volts: Float64Array): void {
+    const amps = (at(volts, from) - at(volts, to)) / ohm
+    if (from >= 0) { this.residual[from] += amps; this.largest[from] = Math.max(this.largest[from], Math.abs(amps)) }
+    if (to >= 0) { this.residual[to] -= amps; this.largest[to] = Math.max(this.largest[to], Math.abs(amps)) }
+  }
+
+  private worstNode(): { node: number; amps: number; over: number } {
+    let node = -1, amps = 0, over = 0
+    for (let i = 0; i < this.residual.length; i++) {
+      const size = Math.abs(this.residual[i])
+      const ratio = size / Math.max(RESIDUAL_A, RESIDUAL_SHARE * this.largest[i])
+      if (ratio > over || Number.isNaN(ratio)) { node = i; amps = size; over = ratio }
+    }
+    return { node, amps, over }
+  }
+
+  /** Nodes that no conducting element joins to the reference, and one node of each island they form. */
+  private findIslands(laws: LawTable): { floating: Uint8Array; ties: number[]; islandOf(node: number): number } {
+    const { nodes, from, to } = this.topology
+    const sets = new UnionFind(nodes + 1)
+    for (let e = 0; e < from.length; e++) if (from[e] !== to[e] && !laws.isOpen(e)) sets.join(from[e] + 1, to[e] + 1)
+    const floating = new Uint8Array(nodes)
+    const ties: number[] = []
+    for (let i = 0; i < nodes; i++) {
+      const root = sets.find(i + 1)
+      if (root === 0) continue
+      floating[i] = 1
+      if (root === i + 1) ties.push(i)
+    }
+    return { floating, ties, islandOf: (node) => sets.find(node + 1) }
+  }
+
+  /** Ohms between two nodes with every source at rest and every filament cold; Infinity where nothing joins them. */
+  restOhm(laws: LawTable, a: number, b: number): number {
+    if (a === b) return 0
+    const { topology: { from, to, slots, diagonal, nodes }, factor: { values } } = this
+    const { ties, islandOf } = this.findIslands(laws)
+    if (islandOf(a) !== islandOf(b)) return Infinity
+    values.fill(0)
+    for (let e = 0; e < from.length; e++) {
+      if (from[e] === to[e]) continue
+      const g = laws.restSlope(e)
+      for (let end = 0; end < 3; end++) {
+        const slot = slots[3 * e + end]
+        if (slot >= 0) values[slot] += end === 2 ? -g : g
+      }
+    }
+    for (const i of ties) values[diagonal[i]] += TIE_S
+    if (this.factor.factor() >= 0) return Infinity
+    const x = new Float64Array(nodes)
+    if (a >= 0) x[a] = 1
+    if (b >= 0) x[b] = -1
+    this.factor.solve(x, x)
+    return at(x, a) - at(x, b)
+  }
+}
+
+/** Sherman, Morrison and Woodbury: (J + U·G·Uᵀ)⁻¹ from the factors of J, with one column of U and one conductance a bridge. */
+class BridgeUpdate {
+  constructor(private readonly bridges: readonly Bridge[], private readonly nodes: number) {}
+
+  /** x holds J⁻¹·r; afterwards (J + U·G·Uᵀ)⁻¹·r. */
+  correct(factor: SparseFactor, x: Float64Array): void {
+    const { bridges, nodes } = this
+    const k = bridges.length
+    if (k === 0) return
+    const columns = bridges.map(({ from, to }) => {
+      const u = new Float64Array(nodes)
+      if (from >= 0) u[from] += 1
+      if (to >= 0) u[to] -= 1
+      factor.solve(u, u)
+      return u
+    })
+    const S = new Float64Array(k * k)
+    const across = (v: Float64Array, { from, to }: Bridge) => at(v, from) - at(v, to)
+    for (let i = 0; i < k; i++) for (let j = 0; j < k; j++) S[i * k + j] = across(columns[j], bridges[i]) + (i === j ? bridges[i].ohm : 0)
+    const y = solveDense(S, Float64Array.from(bridges, (bridge) => across(x, bridge)))
+    if (!y) throw new RangeError('the bridges of this network contradict one another')
+    for (let j = 0; j < k; j++) for (let i = 0; i < nodes; i++) x[i] -= columns[j][i] * y[j]
+  }
+}
+
+const at = (volts: Float64Array, node: number) => (node < 0 ? 0 : volts[node])
+const isFloating = (floating: Uint8Array, node: number) => (node < 0 ? 0 : floating[node])
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0
+  for (let i = 0; i < a.length; i++) sum += a[i] * b[i]
+  return sum
+}

@@ -1,0 +1,67 @@
+import type { Assumption, Wiring, WiringEnd, WiringFixing, WiringWire } from '../record/index.ts'
+import { DEFAULT_LENGTH_MM, measureWires, type WireRoute } from '../routes/index.ts'
+import { findConductor } from '../standards/index.ts'
+
+/** A plain resistance between two points: a wire with its two joints, a fixing, or two ways that meet. */
+export interface JoinElement { readonly id: string; readonly from: string; readonly to: string; readonly ohm: number }
+
+const PRACTICE = 'common practice, no source'
+/** A crimped or screwed joint, and a fixing on clean metal, ohm. */
+const JOINT_OHM = 0.002
+const FIXING_OHM = 0.001
+/** Size taken for a wire of which nothing is known, mm². */
+const DEFAULT_MM2 = 1
+
+/** All resistances of a wiring that belong to no part. What had to be assumed is added to `assumed`. */
+export function joinElements(wiring: Wiring, assumed: Assumption[]): JoinElement[] {
+  const routes = measureWires(wiring)
+  const jointOhm = wiring.assume.jointOhm ?? JOINT_OHM, fixingOhm = wiring.assume.fixingOhm ?? FIXING_OHM
+  const why = wiring.assume.why ?? 'not stated'
+  const take = (value: number | 'unknown' | undefined, fallback: number, path: string): number => {
+    if (typeof value === 'number') return value
+    assumed.push({ path, value: fallback, why, source: PRACTICE })
+    return fallback
+  }
+  const fixing = ({ id, joins: [from, to], ohm }: WiringFixing, fallback: number, path: string): JoinElement =>
+    ({ id, from, to, ohm: take(ohm, fallback, `${path}/${id}/ohm`) })
+  const wire = (one: WiringWire): JoinElement => {
+    const joints = one.ends.map((end, i) => (end.at === null ? 0 : take(end.jointOhm, jointOhm, `wires/${one.id}/ends/${i}/jointOhm`)))
+    const own = wireOhm(wiring, one, routes.get(one.id) as WireRoute, assumed)
+    return { id: one.id, from: endPoint(one, 0), to: endPoint(one, 1), ohm: own + joints[0] + joints[1] }
+  }
+  return [
+    ...[...wiring.wires.values()].map(wire),
+    ...[...wiring.fixings.values()].map((one) => fixing(one, fixingOhm, 'fixings')),
+    ...[...wiring.matings.values()].map((one) => fixing(one, jointOhm, 'connectors')),
+  ]
+}
+
+/** The point at which an end of a wire sits; an end that is loose or unknown is a point of its own, `wire.1` or `wire.2`. */
+export function endPoint(wire: { readonly id: string; readonly ends: readonly WiringEnd[] }, end: 0 | 1): string {
+  return wire.ends[end].at ?? `${wire.id}.${end + 1}`
+}
+
+/** Ohms of a wire's conductor at 20 °C: as measured, else from its stated size and its length. */
+function wireOhm(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed: Assumption[]): number {
+  if (typeof wire.ohm === 'number') return wire.ohm
+  if (wiring.assume.wireOhm !== undefined) return wiring.assume.wireOhm
+  assumed.push(...route.assumed)
+  const found = findConductor(sizeOf(wire, assumed), wire.cable)
+  if (!found.ok) {
+    assumed.push({ path: `wires/${wire.id}`, value: `${DEFAULT_MM2} mm²`, why: found.sentence, source: PRACTICE })
+    return wireOhm(wiring, { ...wire, sizeStrands: undefined, sizeAwg: undefined, copperDiameterMm: undefined, sizeMm2: DEFAULT_MM2 }, route, [])
+  }
+  if (found.assumed) {
+    assumed.push({ path: `wires/${wire.id}/ohmPerM`, value: found.ohmPerM, why: found.why, source: found.source })
+  }
+  return found.ohmPerM * (route.lengthMm ?? DEFAULT_LENGTH_MM) / 1000
+}
+
+function sizeOf(wire: WiringWire, assumed: Assumption[]) {
+  if (typeof wire.sizeMm2 === 'number') return { mm2: wire.sizeMm2 }
+  if (wire.sizeAwg !== undefined) return { awg: wire.sizeAwg }
+  if (wire.sizeStrands !== undefined) return { strands: wire.sizeStrands }
+  if (typeof wire.copperDiameterMm === 'number') return { diameterMm: wire.copperDiameterMm }
+  assumed.push({ path: `wires/${wire.id}/sizeMm2`, value: DEFAULT_MM2, why: 'no size is stated', source: PRACTICE })
+  return { mm2: DEFAULT_MM2 }
+}

@@ -1,0 +1,125 @@
+import type { Law } from '../record/index.ts'
+
+/**
+ * The numeric laws of a network's elements: current and slope by voltage. Every law is non-decreasing,
+ * so Kirchhoff's current law is the gradient of a convex function.
+ */
+export class LawTable {
+  private readonly kind: Uint8Array
+  private readonly p: Float64Array
+  /** Current of the last `evaluate`, A, from the element's first end to its second. */
+  current = 0
+  /** Its slope, S. */
+  slope = 0
+
+  constructor(readonly size: number) {
+    this.kind = new Uint8Array(size)
+    this.p = new Float64Array(size * WIDTH)
+  }
+
+  set(index: number, law: Law, addedOhm = 0): void {
+    this.kind[index] = CODES[law.kind]
+    const p = index * WIDTH
+    switch (law.kind) {
+      case 'open': return
+      case 'resistor': this.p[p] = 1 / Math.max(law.ohm + addedOhm, LEAST_OHM); return
+      case 'filament': return this.setFilament(p, law)
+      case 'diode': return this.setDiode(p, law, addedOhm)
+      case 'battery':
+        this.p[p] = law.emfV
+        this.p[p + 1] = 1 / (Math.max(law.ohm, LEAST_BATTERY_OHM) + addedOhm)
+        this.p[p + 2] = Math.max(law.counterV, law.emfV)
+        return
+      case 'source':
+        this.p[p] = law.emfV
+        this.p[p + 1] = 1 / (Math.max(law.ohm, LEAST_BATTERY_OHM) + addedOhm)
+    }
+  }
+
+  private setFilament(p: number, law: Extract<Law, { kind: 'filament' }>): void {
+    this.p[p] = law.ratedV
+    this.p[p + 1] = law.ratedW / law.ratedV
+    this.p[p + 2] = law.coldRatio ** (-2 / FILAMENT_POWER)
+  }
+
+  private setDiode(p: number, law: Extract<Law, { kind: 'diode' }>, addedOhm: number): void {
+    const thermalV = law.emission * THERMAL_V
+    const ohm = Math.max(law.ohm + addedOhm, 1e-3)
+    const junctionV = law.forwardV - law.ratedA * law.ohm
+    this.p[p] = thermalV
+    this.p[p + 1] = law.ratedA / Math.expm1(Math.max(junctionV, thermalV) / thermalV)
+    this.p[p + 2] = ohm
+  }
+
+  isOpen(index: number): boolean { return this.kind[index] === 0 }
+
+  /** Sets `current` and `slope` for the element at this voltage. */
+  evaluate(index: number, volts: number): void {
+    const p = index * WIDTH
+    switch (this.kind[index]) {
+      case 0: this.current = 0; this.slope = 0; return
+      case 1: this.slope = this.p[p]; this.current = this.slope * volts; return
+      case 2: return this.evaluateFilament(p, volts)
+      case 3: return this.evaluateDiode(p, volts)
+      case 4: return this.evaluateBattery(p, volts)
+      case 5: this.slope = this.p[p + 1]; this.current = this.slope * (volts - this.p[p])
+    }
+  }
+
+  private evaluateFilament(p: number, volts: number): void {
+    const u = volts / this.p[p], i0 = this.p[p + 1]
+    const s = u * u + this.p[p + 2]
+    const f = i0 * s ** (-FILAMENT_POWER / 2)
+    this.current = f * u
+    this.slope = f * (1 - FILAMENT_POWER * u * u / s) / this.p[p]
+  }
+
+  /** Newton on the junction's voltage: Vj + R·Is·(e^(Vj/nVt) − 1) = V, which is convex and rising. */
+  private evaluateDiode(p: number, volts: number): void {
+    const nvt = this.p[p], is = this.p[p + 1], ohm = this.p[p + 2]
+    let vj = volts
+    if (volts > 0) {
+      vj = Math.min(volts, nvt * Math.log1p(volts / (ohm * is)))
+      for (let step = 0; step < 60; step++) {
+        const e = is * Math.exp(vj / nvt)
+        const dv = (vj + ohm * (e - is) - volts) / (1 + ohm * e / nvt)
+        vj -= dv
+        if (Math.abs(dv) < 1e-14) break
+      }
+    }
+    const g = is / nvt * Math.exp(vj / nvt)
+    this.current = is * Math.expm1(vj / nvt) + LEAK_S * volts
+    this.slope = g / (1 + ohm * g) + LEAK_S
+  }
+
+  /** Below its EMF it gives, above its counter-voltage it takes charge; between the two it takes next to nothing. */
+  private evaluateBattery(p: number, volts: number): void {
+    const emf = this.p[p], g = this.p[p + 1], counter = this.p[p + 2]
+    if (volts <= emf) { this.slope = g; this.current = g * (volts - emf); return }
+    const gap = Math.min(g, GAP_S)
+    if (volts <= counter) { this.slope = gap; this.current = gap * (volts - emf); return }
+    this.slope = g
+    this.current = gap * (counter - emf) + g * (volts - counter)
+  }
+
+  /** Slope at no voltage and no current: what an ohmmeter meets. Sources count as their resistance. */
+  restSlope(index: number): number {
+    const kind = this.kind[index]
+    if (kind === 4 || kind === 5) return this.p[index * WIDTH + 1]
+    this.evaluate(index, 0)
+    return this.slope
+  }
+}
+
+const WIDTH = 3
+const CODES: Readonly<Record<Law['kind'], number>> = { open: 0, resistor: 1, filament: 2, diode: 3, battery: 4, source: 5 }
+/** I ~ V^0.55 about the rated point: 1 − 0.45. */
+const FILAMENT_POWER = 0.45
+const THERMAL_V = 0.02585
+/** A reverse-biased junction leaks about a nanoampere a volt; common practice, no source. */
+const LEAK_S = 1e-9
+/** Conductance of a battery between its rest voltage and the voltage at which it takes charge; common practice, no source. */
+const GAP_S = 0.01
+const LEAST_BATTERY_OHM = 1e-4
+/** Below this a resistor merges its ends. */
+export const LEAST_OHM = 1e-6

@@ -1,0 +1,23 @@
+import type { EngineSpeeds } from '../record/index.ts'
+import type { NetPart } from './network.ts'
+import type { EngineState, Setting } from './solved.ts'
+
+/** Engine speed of a setting, 1/min. */
+export function engineRpm(engine: EngineState, speeds: EngineSpeeds): number {
+  if (typeof engine === 'number') return engine
+  return { 'stopped': 0, 'stopped-open': 0, 'cranking': speeds.crankingRpm, 'idle': speeds.idleRpm, 'cruise': speeds.cruiseRpm }[engine]
+}
+
+/** Stopped, cranking or running: what an axis that follows the engine goes by. */
+function engineMode(engine: EngineState, speeds: EngineSpeeds): 'stopped' | 'cranking' | 'running' {
+  const rpm = engineRpm(engine, speeds)
+  return rpm === 0 ? 'stopped' : rpm <= speeds.crankingRpm ? 'cranking' : 'running'
+}
+
+/** The position of every axis of a part: as set, else as the engine moves it, else at rest. */
+export function positionsOf(part: NetPart, setting: Setting, speeds: EngineSpeeds): ReadonlyMap<string, string | number> {
+  return new Map((part.model.axes ?? []).map((axis) => [
+    axis.id,
+    setting.controls[`${part.id}.${axis.id}`] ?? axis.follows?.[engineMode(setting.engine, speeds)] ?? axis.rest,
+  ]))
+}

@@ -1,0 +1,87 @@
+import type { Circuit, Condition } from './circuit.ts'
+import { lampResult } from './lamp-result.ts'
+import type { Balance, ElementResult, LampResult, Solution, WireResult } from './solved.ts'
+
+/** The present solution of a circuit as plain data. */
+export function readSolution(circuit: Circuit, condition: Condition): Solution {
+  const { network } = circuit
+  const { states, phases, parts } = network
+  const voltages = readVoltages(circuit)
+  return {
+    voltages,
+    wires: readWires(circuit),
+    lamps: readLamps(circuit),
+    elements: readElements(circuit),
+    states: Object.fromEntries(states.map(({ id }, i) => [id, condition.states[i]])),
+    at: Object.fromEntries(phases.map(({ part }, i) => [parts[part].id, condition.phases[i]])),
+    floating: Object.keys(voltages).filter((point) => voltages[point] === null),
+    balance: readBalance(circuit),
+  }
+}
+
+/** Figures are given to a nanovolt and a nanoampere, so that the way to a solution leaves no trace in it. */
+export const tidy = (value: number): number => Math.round(value * 1e9) / 1e9 + 0
+const known = (value: number): number | null => (Number.isNaN(value) ? null : tidy(value))
+
+const isInner = (point: string) => point.includes(':~')
+
+function readVoltages(circuit: Circuit): Record<string, number | null> {
+  const voltages: Record<string, number | null> = {}
+  circuit.network.points.forEach((name, point) => {
+    if (!isInner(name)) voltages[name] = circuit.isFloating(point) ? null : tidy(circuit.pointVolts(point))
+  })
+  return voltages
+}
+
+function readWires(circuit: Circuit): Record<string, WireResult> {
+  const { wiring, elements, elementOf } = circuit.network
+  const wires: Record<string, WireResult> = {}
+  for (const id of wiring.wires.keys()) {
+    const e = elementOf.get(id) as number
+    wires[id] = { amps: known(circuit.elementAmps(e)), dropV: dropAcross(circuit, elements[e]) }
+  }
+  return wires
+}
+
+function dropAcross(circuit: Circuit, { from, to }: { from: number; to: number }): number | null {
+  if (circuit.isFloating(from) || circuit.isFloating(to)) return null
+  return tidy(circuit.pointVolts(from) - circuit.pointVolts(to))
+}
+
+function readElements(circuit: Circuit): Record<string, ElementResult> {
+  const elements: Record<string, ElementResult> = {}
+  circuit.network.elements.forEach((element, e) => {
+    if (element.part < 0) return
+    elements[element.id] = { volts: tidy(circuit.pointVolts(element.from) - circuit.pointVolts(element.to)), amps: known(circuit.elementAmps(e)) }
+  })
+  return elements
+}
+
+function readLamps(circuit: Circuit): Record<string, LampResult> {
+  const lamps: Record<string, LampResult> = {}
+  for (const { id, element, spec } of circuit.network.lamps) {
+    const { from, to } = circuit.network.elements[element]
+    const volts = Math.abs(circuit.pointVolts(from) - circuit.pointVolts(to))
+    lamps[id] = lampResult(tidy(volts), spec.ratedV, lightOf(spec, circuit.elementAmps(element)))
+  }
+  return lamps
+}
+
+/** Light of a lamp that follows its current; undefined for a filament. */
+function lightOf({ ratedA }: { readonly ratedA?: number }, amps: number): number | undefined {
+  return ratedA === undefined ? undefined : Math.abs(amps) / ratedA
+}
+
+/** What sources give and what everything else takes, W; both are sums over elements of volts times amps. */
+function readBalance(circuit: Circuit): Balance {
+  const { elements, points } = circuit.network
+  const { worstNode, worstA } = circuit.inner
+  const { nodeOf } = circuit.topology
+  let sourceW = 0, lostW = 0
+  const count = (watts: number) => { if (watts < 0) sourceW -= watts; else lostW += watts }
+  elements.forEach(({ from, to }, e) => {
+    if (nodeOf[from] !== nodeOf[to]) count((circuit.pointVolts(from) - circuit.pointVolts(to)) * circuit.elementAmps(e))
+  })
+  for (const { from, to, ohm } of circuit.overlay.bridges) count((circuit.pointVolts(from) - circuit.pointVolts(to)) ** 2 / ohm)
+  return { node: points[nodeOf.indexOf(Math.max(worstNode, 0))] ?? '', worstA, sourceW: tidy(sourceW), lostW: tidy(lostW) }
+}

@@ -1,0 +1,84 @@
+import type { PartKind, Wiring } from '../record/index.ts'
+import { Circuit, copyCondition, type Condition } from './circuit.ts'
+import { layFaults } from './lay-faults.ts'
+import { buildNetwork, type Network } from './network.ts'
+import { walkPhases } from './phases.ts'
+import { readSolution } from './read-solution.ts'
+import { restCondition, settle } from './settle.ts'
+import type { Fault, Setting, SolvedSetting } from './solved.ts'
+import { findStanding } from './standing.ts'
+
+/** A setting solved, with the condition in which it left the parts. */
+export interface Solved { readonly solved: SolvedSetting; readonly condition: Condition }
+
+export interface SolveOptions {
+  /** Start from what another setting left; without it everything is at rest. With its setting, the controls move from there. */
+  readonly from?: Condition
+  readonly fromSetting?: Setting
+  /** Leave out the search for other standing states. */
+  readonly skipStanding?: boolean
+}
+
+/** The circuit of a wiring, ready to be solved for any setting. Faults are laid on it, the wiring stays as it is. */
+export function prepareCircuit(wiring: Wiring, kinds: readonly PartKind[], faults: readonly Fault[] = []): Circuit {
+  const network = buildNetwork(wiring, kinds)
+  return layFaults(new Circuit(network, { opened: new Set(), addedOhm: new Map(), bridges: [], held: new Map() }), kinds, faults)
+}
+
+/** What is truly live in a setting: voltages, amps, lamps, states, phases and other standing states. */
+export function solveSetting(circuit: Circuit, setting: Setting, options: SolveOptions = {}): Solved {
+  circuit.forget()
+  const start = options.from ? startFrom(circuit, setting, options.from, options.fromSetting) : restCondition(circuit, setting)
+  const walk = walkPhases(circuit, setting, start)
+  const { settled } = walk
+  const shown = readSolution(circuit, settled.condition)
+  const cycle = settled.outcome === 'chatters' ? settled.cycle.map((step) => stepSolution(circuit, setting, step)) : undefined
+  const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled)
+  const solved: SolvedSetting = {
+    setting, ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, standing,
+    assumed: circuit.network.assumed, notes: [...walk.notes, ...limitNotes(circuit.network, setting)],
+  }
+  return { solved, condition: settled.condition }
+}
+
+function stepSolution(circuit: Circuit, setting: Setting, condition: Condition) {
+  circuit.solveFixed(setting, copyCondition(condition))
+  return readSolution(circuit, condition)
+}
+
+/** What another setting left once the controls have moved on, but for phases that this setting names. */
+function startFrom(circuit: Circuit, setting: Setting, from: Condition, fromSetting: Setting = setting): Condition {
+  const moving = settle(circuit, betweenSettings(circuit.network, fromSetting, setting), from, TRAVEL_MS).condition
+  circuit.network.phases.forEach(({ part }, i) => {
+    const named = setting.phases[circuit.network.parts[part].id]
+    if (named !== undefined) moving.phases[i] = named
+  })
+  return moving
+}
+
+/** Time a switch takes between two positions, ms; common practice, no source. */
+const TRAVEL_MS = 20
+
+/** The moment between two settings: an axis that moves joins both positions' rows, or none, as it is made. */
+function betweenSettings(network: Network, from: Setting, to: Setting): Setting {
+  const controls: Record<string, string | number> = { ...to.controls }
+  for (const { id, spec } of network.axes) {
+    const before = from.controls[id] ?? spec.rest, after = to.controls[id] ?? spec.rest
+    if (before === after || spec.range) continue
+    controls[id] = spec.makeBeforeBreak ? `${before}|${after}` : ''
+  }
+  return { ...to, controls }
+}
+
+/** A sentence for each combination of positions that the record says cannot occur and this setting holds. */
+function limitNotes(network: Network, setting: Setting): string[] {
+  const positionOf = (key: string): string => {
+    if (key === 'engine') return String(setting.engine)
+    const axis = network.axes.find(({ id }) => id === key || id.startsWith(`${key}.`))
+    return String((axis && setting.controls[axis.id]) ?? axis?.spec.rest ?? '')
+  }
+  return [...network.wiring.limits].flatMap(([id, { never, why }]) => {
+    const holds = Object.entries(never).every(([key, positions]) => positions.includes(positionOf(key)))
+    return holds ? [`this combination cannot occur (limit ${id}${why ? `: ${why}` : ''})`] : []
+  })
+}

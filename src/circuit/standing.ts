@@ -1,0 +1,71 @@
+import { copyCondition, type Circuit, type Condition } from './circuit.ts'
+import { readSolution } from './read-solution.ts'
+import { restCondition, settle, type Settled } from './settle.ts'
+import { engineRpm } from './positions.ts'
+import type { Setting, StandingState } from './solved.ts'
+
+interface Start { readonly from: string; readonly condition: Condition }
+
+/**
+ * Other standing states of the setting: sought from all contacts made, each made alone, machines fully
+ * excited, and what every setting one control away leaves behind. Only resting states count.
+ */
+export function findStanding(circuit: Circuit, setting: Setting, main: Settled): StandingState[] {
+  const { network } = circuit
+  const couldHold = network.states.some(({ spec }) => spec.made !== undefined) || network.machines.length > 0
+  if (!couldHold || main.outcome !== 'rests') return []
+  const found: { condition: Condition; state: StandingState }[] = []
+  const mainRunsOn = coilAmps(circuit, setting) > RUNS_ON_A
+  for (const { from, condition } of startsFor(circuit, setting, main)) {
+    const settled = settle(circuit, setting, condition)
+    if (settled.outcome !== 'rests') continue
+    if ([main.condition, ...found.map((one) => one.condition)].some((other) => isSame(other, settled.condition))) continue
+    const name = !mainRunsOn && coilAmps(circuit, setting) > RUNS_ON_A ? 'runs on' : 'holds once made'
+    found.push({ condition: settled.condition, state: { name, from, ...readSolution(circuit, settled.condition) } })
+  }
+  settle(circuit, setting, main.condition)
+  return found.map((one) => one.state)
+}
+
+/** Coil current above which an engine that turns goes on running, A. Common practice, no source. */
+const RUNS_ON_A = 1
+
+function coilAmps(circuit: Circuit, setting: Setting): number {
+  const { parts, wiring } = circuit.network
+  if (engineRpm(setting.engine, wiring.engine) === 0) return 0
+  const coils = parts.flatMap(({ model, elements }) => model.elements.filter((e) => e.id === 'primary').map((e) => elements.get(e.id) as number))
+  return Math.max(0, ...coils.map((e) => Math.abs(circuit.elementAmps(e))))
+}
+
+function startsFor(circuit: Circuit, setting: Setting, main: Settled): Start[] {
+  const { network } = circuit
+  const rest = restCondition(circuit, setting)
+  rest.phases.splice(0, rest.phases.length, ...main.condition.phases)
+  const makeable = network.states.flatMap(({ id, spec }, i) => (spec.made === undefined || circuit.overlay.held.has(id) ? [] : [{ i, id, made: spec.made }]))
+  const make = (items: typeof makeable, excited: boolean): Condition => {
+    const condition = copyCondition(rest)
+    for (const { i, made } of items) condition.states[i] = made
+    if (excited) network.machines.forEach(({ spec, part }, m) => { condition.emf[m] = spec.ceiling(circuit.views[part].now) })
+    return condition
+  }
+  const starts: Start[] = [{ from: 'all contacts at rest', condition: rest }]
+  if (makeable.length) starts.push({ from: 'all contacts made', condition: make(makeable, true) })
+  if (network.machines.length) starts.push({ from: 'generator excited', condition: make([], true) })
+  for (const item of makeable) starts.push({ from: `${item.id} made`, condition: make([item], false) })
+  return [...starts, ...neighbourStarts(circuit, setting, rest, main)]
+}
+
+function neighbourStarts(circuit: Circuit, setting: Setting, rest: Condition, main: Settled): Start[] {
+  return circuit.network.axes.flatMap(({ id, spec }) => spec.positions.flatMap((position) => {
+    if (setting.controls[id] === position) return []
+    const neighbour = { ...setting, controls: { ...setting.controls, [id]: position } }
+    const condition = settle(circuit, neighbour, rest).condition
+    condition.phases.splice(0, condition.phases.length, ...main.condition.phases)
+    return [{ from: `after ${id} at ${position}`, condition }]
+  }))
+}
+
+function isSame(a: Condition, b: Condition): boolean {
+  return a.states.every((state, i) => state === b.states[i])
+    && a.emf.every((emf, m) => Math.abs(emf - b.emf[m]) <= 0.01 * Math.max(Math.abs(emf), Math.abs(b.emf[m]), 0.1))
+}

@@ -1,0 +1,31 @@
+import { loadTask, type OpenedVehicle } from '../tasks/index.ts'
+import { ArgumentError, readVehicle, type Arguments } from './read-arguments.ts'
+import { readText } from './read-file.ts'
+
+/** The record of a file, resolved for the vehicle that the arguments describe. */
+export async function openFile({ file, vehicle }: Arguments): Promise<OpenedVehicle> {
+  const text = readText(file)
+  const openVehicle = await loadTask.openVehicle()
+  return openVehicle(text, (record) => readVehicle(vehicle, Object.keys(record.serials ?? {})))
+}
+
+/** All that keeps a record or a vehicle from being opened, as lines. */
+export function showRefusal(opened: Extract<OpenedVehicle, { ok: false }>): string[] {
+  if (opened.stage === 'record') {
+    const more = opened.count > opened.problems.length ? [`… and ${opened.count - opened.problems.length} more`] : []
+    return [`The record cannot be read: ${opened.count} problem${opened.count === 1 ? '' : 's'}.`, ...opened.problems.map(({ sentence }) => sentence), ...more]
+  }
+  return [
+    ...(opened.problems.length ? ['The vehicle is not described in this record\'s words.'] : []), ...opened.problems.map(({ sentence }) => sentence),
+    ...(opened.conflicts.length ? [`${opened.conflicts.length} in conflict:`] : []), ...opened.conflicts.map(({ sentence }) => sentence),
+    ...(opened.cannotTell.length ? [`${opened.cannotTell.length} cannot be told:`] : []), ...opened.cannotTell.map(({ sentence }) => sentence),
+    ...(opened.cannotTell.length ? ['Find out:', ...new Set(opened.cannotTell.flatMap(({ ask }) => ask.map((one) => `  ${one}`)))] : []),
+  ]
+}
+
+/** The opened vehicle, or an error with everything that stands in the way. */
+export async function mustOpen(args: Arguments): Promise<Extract<OpenedVehicle, { ok: true }>> {
+  const opened = await openFile(args)
+  if (!opened.ok) throw new ArgumentError(showRefusal(opened).join('\n'))
+  return opened
+}

@@ -1,0 +1,40 @@
+import type { Out } from './out.ts'
+import { ArgumentError } from './read-arguments.ts'
+
+type Command = (args: readonly string[], out: Out) => number | Promise<number>
+
+/** Each command is loaded only when it is asked for. */
+const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
+  check: async () => (await import('./commands/check.ts')).check,
+  solve: async () => (await import('./commands/solve.ts')).solve,
+  meter: async () => (await import('./commands/meter.ts')).meter,
+  serve: async () => (await import('./commands/serve.ts')).serve,
+}
+
+/** Runs one command; answers its exit code. Wrong arguments and unreadable records are said, never thrown. */
+export async function runCommand(args: readonly string[], out: Out, help: string): Promise<number> {
+  const [name, ...rest] = args
+  if (name === undefined || args.includes('--help') || name === 'help') {
+    out.print(help)
+    return name === undefined ? 2 : 0
+  }
+  if (!Object.hasOwn(COMMANDS, name)) {
+    out.complain(`there is no command "${name}"; there are ${Object.keys(COMMANDS).join(', ')}. loomwright --help says more.`)
+    return 2
+  }
+  try {
+    return await (await COMMANDS[name]())(rest, out)
+  } catch (error) {
+    if (!(error instanceof ArgumentError)) throw error
+    out.complain([error.message, ...listNames(error.valid)].join('\n'))
+    return 2
+  }
+}
+
+const SHOWN_NAMES = 200
+
+function listNames(valid: readonly string[]): string[] {
+  if (valid.length === 0) return []
+  const more = valid.length > SHOWN_NAMES ? [`… and ${valid.length - SHOWN_NAMES} more`] : []
+  return ['Valid are:', ...valid.slice(0, SHOWN_NAMES).map((name) => `  ${name}`), ...more]
+}

@@ -1,0 +1,102 @@
+import * as z from 'zod'
+import { known, type MachineSpec, type Now, type PartKind } from '../record/index.ts'
+import { bySystem, practice } from './defaults.ts'
+
+const params = z.object({
+  ratedV: known(z.number().positive()).optional(),
+  ratedA: known(z.number().positive()).optional(),
+  /** Alternator speeds at which it begins to charge with full field and at which it gives its rated amps. */
+  cutInRpm: known(z.number().positive()).optional(),
+  fullOutputRpm: known(z.number().positive()).optional(),
+  ratio: known(z.number().positive()).optional(),
+  rotorOhm: known(z.number().positive()).optional(),
+  setV: known(z.number().positive()).optional(),
+  /** Field current that it needs to begin charging at `excitedAtRpm` (alternator speed). */
+  excitingA: known(z.number().positive()).optional(),
+  excitedAtRpm: known(z.number().positive()).optional(),
+  /** What the built-in regulator holds at its set volts. */
+  senses: z.enum(['D+', 'B+']).optional(),
+})
+
+/** One silicon junction on the way, V; two on the way out. Common practice, no source. */
+const JUNCTION_V = 0.75
+/** EMF of the rotor's residual magnetism, to that of full field; common practice, no source. */
+const RESIDUAL = 0.004
+
+/**
+ * An alternator with field diodes and a built-in regulator, from its nameplate. Behind two junctions stands an EMF
+ * E = E0·(n/n0)·(m(If/If0) + residual), E0 = rated volts plus the junctions, behind a resistance E0·(n/n0)/Is: winding
+ * reactance grows with speed, so the current tends to Is = rated amps/(1 − n0/n1), the well-known output curve
+ * I = Is·(1 − n0/n). m(x) = (1 + s)·x/(x + s); s is such that `excitingA` just lets the field build up.
+ */
+export const alternator: PartKind = {
+  kind: 'alternator',
+  plain: 'Makes alternating current and rectifies it. It needs a little current through its warning lamp to begin; then it feeds its own field and the lamp goes out.',
+  params,
+  terminals: () => [
+    { is: 'B+', marking: 'B+', what: 'output' }, { is: 'D+', marking: 'D+', what: 'field diodes, to the warning lamp (61)' },
+    { is: 'case', marking: '31', what: 'case' },
+  ],
+  fails: [
+    { what: 'worn rotor brushes', fault: 'open:*.rotor', likelihood: 'common' },
+    { what: 'regulator open', fault: 'open:*.regulator', likelihood: 'seen' },
+    { what: 'regulator shorted', fault: 'join:*:~rotor=*:case', likelihood: 'seen' },
+  ],
+  build(part, ctx) {
+    const nameplate = readNameplate(ctx)
+    const rotorOhm = ctx.number(['rotorOhm'], practice(bySystem(ctx, 3.2, 2), 'rotor and brushes'))
+    const { emfPerField, ratio, impedance, setV } = nameplate(rotorOhm)
+    const rpm = (now: Now) => now.engineRpm * ratio
+    const sign = ctx.earth === 'positive' ? -1 : 1
+    const machine: MachineSpec = {
+      id: 'stator',
+      emf: (view) => sign * emfPerField(Math.abs(view.amps('rotor')), rpm(view.now)),
+      residual: (now) => sign * emfPerField(0, rpm(now)),
+      ceiling: (now) => sign * emfPerField(50 * setV / rotorOhm, rpm(now)),
+    }
+    const sensed = part.params.senses === 'B+' ? 'B+' : 'D+'
+    const way = (from: string, to: string) => (sign > 0 ? { from, to } : { from: to, to: from })
+    const diode = (ratedA: number) => ({ kind: 'diode', forwardV: 2 * JUNCTION_V, ratedA, emission: 3, ohm: 0.1 / ratedA } as const)
+    return {
+      elements: [
+        { id: 'stator', from: '~s', to: 'case', does: 'source', law: (now) => ({ kind: 'source', emfV: now.emf('stator'), ohm: impedance(rpm(now)) }) },
+        { id: 'main-diodes', ...way('~s', 'B+'), does: 'contact', law: diode(nameplate.ratedA) },
+        { id: 'field-diodes', ...way('~s', 'D+'), does: 'contact', law: diode(setV / rotorOhm) },
+        { id: 'rotor', from: 'D+', to: '~rotor', does: 'winding', law: { kind: 'resistor', ohm: rotorOhm } },
+        { id: 'regulator', from: '~rotor', to: 'case', does: 'contact', law: (now) => ({ kind: 'resistor', ohm: now.regulatorOhm('regulator') }) },
+      ],
+      machines: [machine],
+      regulators: [{ id: 'regulator', closedOhm: 0.05, openOhm: 1e5, reach: (view) => Math.abs(view.volts(sensed, 'case')) / setV }],
+    }
+  },
+}
+
+function readNameplate(ctx: Parameters<PartKind['build']>[1]) {
+  const scale = ctx.systemV / 12
+  const ratedV = ctx.number(['ratedV'], practice(14 * scale, 'volts at which output is rated'))
+  const ratedA = ctx.number(['ratedA'], practice(bySystem(ctx, 35, -1), 'an alternator of usual size'))
+  const cutInRpm = ctx.number(['cutInRpm'], practice(1050, 'begins to charge with full field'))
+  const fullRpm = ctx.number(['fullOutputRpm'], practice(6000, 'rated output'))
+  const ratio = ctx.number(['ratio'], practice(2, 'pulleys of usual size'))
+  const setV = ctx.number(['setV'], practice(14.2 * scale, 'a usual charging voltage'))
+  const excitingA = ctx.number(['excitingA'], practice(0.1, 'begins to charge at idle with this'))
+  const excitedAtRpm = ctx.number(['excitedAtRpm'], practice(ctx.engine.idleRpm * ratio, 'at idle'))
+  const fullV = ratedV + 2 * JUNCTION_V
+  const limitA = ratedA / (1 - cutInRpm / fullRpm)
+  const read = (rotorOhm: number) => {
+    const fieldA = ratedV / rotorOhm
+    const knee = kneeFor(excitingA / fieldA, (2 * JUNCTION_V + excitingA * rotorOhm) * cutInRpm / (fullV * excitedAtRpm))
+    return {
+      ratio, setV,
+      emfPerField: (amps: number, rpm: number) => fullV * rpm / cutInRpm * ((1 + knee) * (amps / fieldA) / (amps / fieldA + knee) + RESIDUAL),
+      impedance: (rpm: number) => Math.max(1e-3, fullV * Math.max(rpm, 1) / cutInRpm / limitA),
+    }
+  }
+  return Object.assign(read, { ratedA })
+}
+
+/** The knee s at which x of full field gives the share y of full EMF: (1 + s)·x/(x + s) = y − residual. */
+function kneeFor(x: number, share: number): number {
+  const y = share - RESIDUAL
+  return y <= x ? 50 : Math.max(0.02, x * (1 - y) / (y - x))
+}

@@ -1,0 +1,18 @@
+import * as z from 'zod'
+import { known, type PartKind } from '../record/index.ts'
+import { practice } from './defaults.ts'
+
+const params = z.object({ ohm: known(z.number().min(0)).optional(), fullScaleA: known(z.number().positive()).optional() })
+
+/** An ammeter in the supply: a very small resistance whose current is its reading. */
+export const ammeter: PartKind = {
+  kind: 'ammeter',
+  plain: 'Shows the current into or out of the battery. Everything but the starter passes through it, so its nuts matter.',
+  params,
+  terminals: () => [{ is: 'in', marking: '+', what: 'battery side' }, { is: 'out', marking: '-', what: 'load side' }],
+  fails: [{ what: 'loose nut', fault: 'ohms:*=0.1', likelihood: 'seen' }, { what: 'burnt through', fault: 'open:*', likelihood: 'rare' }],
+  build(_, ctx) {
+    const ohm = ctx.number(['ohm'], practice(0.002, 'a moving-iron vehicle ammeter'))
+    return { elements: [{ id: '', from: 'in', to: 'out', law: { kind: 'resistor', ohm }, does: 'joint' }] }
+  },
+}

@@ -1,0 +1,66 @@
+import * as z from 'zod'
+import { known, type BuildContext, type Law, type PartKind } from '../record/index.ts'
+import { restVolts } from '../standards/index.ts'
+import { practice } from './defaults.ts'
+
+const params = z.object({
+  capacityAh: known(z.number().positive()).optional(),
+  cells: z.int().positive().optional(),
+  chargePercent: known(z.number().min(0).max(100)).optional(),
+  tempC: known(z.number().min(-50).max(80)).optional(),
+  /** Replaces the EMF from cells and charge. */
+  emfV: known(z.number().positive()).optional(),
+  ohm: known(z.number().min(0)).optional(),
+  counterVPerCell: known(z.number().positive()).optional(),
+})
+
+/** Internal resistance times capacity: 7 mΩ at 50 Ah on 12 V; 6 V batteries of 85 Ah come to 4 mΩ by the same figure. */
+const OHM_AH = 0.34
+/** A low battery: 25 % charge and three times the resistance (design of this product; common practice gives 2 to 4 times). */
+const LOW_CHARGE_PERCENT = 25
+const LOW_OHM_TIMES = 3
+/** EMF rises by this much a kelvin and cell; from memory of battery handbooks, not re-read. */
+const EMF_V_PER_K = 0.0002
+
+/** The lead-acid battery: an EMF by charge and temperature behind its internal resistance, and a counter-voltage while it takes charge. */
+export const battery: PartKind = {
+  kind: 'battery',
+  plain: 'Stores the supply. It gives current while the volts outside are below its own, and takes charge only well above them.',
+  params,
+  terminals: () => [
+    { is: '+', marking: '+', what: 'positive post' },
+    { is: '-', marking: '-', what: 'negative post' },
+  ],
+  fails: [
+    { what: 'run down', fault: 'set:*.chargePercent=25', likelihood: 'common' },
+    { what: 'sulphated, high resistance', fault: 'ohms:*=0.05', likelihood: 'seen' },
+    { what: 'open cell link', fault: 'open:*', likelihood: 'rare' },
+  ],
+  build(part, ctx) {
+    const cells = ctx.number(['cells'], practice(ctx.systemV / 2, 'two volts a cell'))
+    const ohm = ctx.number(['ohm'], ohmBySize(part.params.capacityAh, ctx))
+    const charge = ctx.number(['chargePercent'], practice(100, 'fully charged'))
+    const tempC = ctx.number(['tempC'], practice(20, 'a mild day'))
+    const counterV = cells * ctx.number(['counterVPerCell'], practice(2.25, 'a lead-acid cell takes charge in earnest from here'))
+    const law = (percent: number, times: number): Law => ({
+      kind: 'battery', emfV: emf(part.params.emfV, cells, percent, tempC), ohm: ohm * times * coldFactor(tempC), counterV,
+    })
+    const full = law(charge, 1), low = law(Math.min(charge, LOW_CHARGE_PERCENT), LOW_OHM_TIMES)
+    return { elements: [{ id: '', from: '+', to: '-', does: 'source', law: (now) => (now.battery === 'low' ? low : full) }] }
+  },
+}
+
+function emf(stated: unknown, cells: number, percent: number, tempC: number): number {
+  if (typeof stated === 'number') return stated - restVolts(cells, 100) + restVolts(cells, percent)
+  return restVolts(cells, percent) + cells * EMF_V_PER_K * (tempC - REST_TABLE_C)
+}
+/** Temperature of the table of rest voltages: 80 °F. */
+const REST_TABLE_C = 26.7
+
+/** Resistance grows by about 1 % a kelvin below 20 °C; common practice, no source. */
+const coldFactor = (tempC: number) => 1 + 0.01 * Math.max(0, 20 - tempC)
+
+function ohmBySize(capacityAh: unknown, ctx: BuildContext) {
+  if (typeof capacityAh === 'number') return practice(OHM_AH / capacityAh, `a healthy battery of ${capacityAh} Ah`)
+  return practice(OHM_AH / (ctx.systemV === 6 ? 85 : 50), 'a healthy battery of usual size')
+}

@@ -1,0 +1,40 @@
+import * as z from 'zod'
+import { known, type BuildContext, type Default, type ElementSpec, type View } from '../record/index.ts'
+import { practice } from './defaults.ts'
+
+/** A winding between two ends; `turns` negative runs the other way round the core. */
+export const windingSchema = z.strictObject({
+  from: z.string(), to: z.string(), ohm: known(z.number().positive()).optional(), turns: known(z.number()).optional(),
+})
+export type WindingParams = z.infer<typeof windingSchema>
+
+export interface Winding { readonly id: string; readonly turns: number }
+
+/** The elements of some windings, and the ampere-turns that they give together. */
+export interface Bobbin {
+  readonly elements: readonly ElementSpec[]
+  readonly windings: readonly Winding[]
+  /** Signed sum of ampere-turns over the windings. */
+  ampereTurns(view: View): number
+  /** The same, counted positive in the direction of the winding with the most resistance: the one that feels the volts. */
+  alongShunt(view: View): number
+}
+
+/** Windings on one core; `path` leads to them in the part's parameters. */
+export function makeBobbin(windings: Readonly<Record<string, WindingParams>>, path: readonly string[], ctx: BuildContext, prefix = ''): Bobbin {
+  const figure = (id: string, key: 'ohm' | 'turns', given: unknown, otherwise: Default): number =>
+    ctx.number([...path, id, key], typeof given === 'number' ? practice(given, 'from the figures of the unit') : otherwise)
+  const made = Object.entries(windings).map(([id, { from, to, ohm, turns }]) => ({
+    id: prefix + id, from, to,
+    ohm: figure(id, 'ohm', ohm, practice(80 * (ctx.systemV / 12) ** 2, 'a relay winding of about 2 W')),
+    turns: figure(id, 'turns', turns, practice(1, 'turns not stated: the winding counts in amperes')),
+  }))
+  const shunt = made.reduce((most, one) => (one.ohm > most.ohm ? one : most))
+  const ampereTurns = (view: View) => made.reduce((sum, { id, turns }) => sum + turns * view.amps(id), 0)
+  return {
+    windings: made,
+    elements: made.map(({ id, from, to, ohm }): ElementSpec => ({ id, from, to, law: { kind: 'resistor', ohm }, does: 'winding' })),
+    ampereTurns,
+    alongShunt: (view) => ampereTurns(view) * (Math.sign(shunt.turns * view.amps(shunt.id)) || 1),
+  }
+}

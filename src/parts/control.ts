@@ -1,0 +1,102 @@
+import * as z from 'zod'
+import {
+  known, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type Params, type PartKind, type TerminalSpec,
+} from '../record/index.ts'
+import { switchContact } from './defaults.ts'
+
+const axisSchema = z.strictObject({
+  title: z.string().optional(),
+  positions: z.array(z.string()).min(1).optional(),
+  range: z.strictObject({ from: z.number(), to: z.number(), unit: z.string().optional() }).optional(),
+  rest: z.union([z.string(), z.number()]),
+  /** Positions that spring back to rest when let go. */
+  springsFrom: z.array(z.string()).optional(),
+  makeBeforeBreak: z.boolean().optional(),
+  movedBy: z.enum([
+    'driver', 'passenger', 'door', 'oil pressure', 'brake fluid', 'gear lever', 'temperature', 'fuel', 'suspension', 'engine', 'other',
+  ]).optional(),
+  /** The position the axis takes while the engine stands, is cranked or runs, unless it is set. */
+  follows: z.partialRecord(z.enum(['stopped', 'cranking', 'running']), z.string()).optional(),
+})
+
+const rowSchema = z.looseObject({
+  /** The row is made while every axis named is in one of its positions. */
+  when: z.record(z.string(), z.array(z.string()).min(1)),
+  /** The first terminal is joined to each of the others. */
+  joins: z.array(z.string()).min(2),
+  ohm: known(z.number().min(0)).optional(),
+  ratingA: known(z.number().positive()).optional(),
+})
+
+const resistorSchema = z.strictObject({
+  between: z.tuple([z.string(), z.string()]),
+  axis: z.string(),
+  /** Ohms at positions of a continuous axis, straight lines between them. */
+  ohmAt: z.array(z.tuple([z.number(), z.number().min(0)])).min(1),
+})
+
+const params = z.object({
+  axes: z.record(z.string(), axisSchema),
+  rows: z.record(z.string(), rowSchema).optional(),
+  resistors: z.record(z.string(), resistorSchema).optional(),
+})
+type ControlParams = z.infer<typeof params>
+
+/** Any switch, stalk, pedal switch, pressure switch, dimmer or sender: axes that are moved, and rows of terminals that they join. */
+export const control: PartKind = {
+  kind: 'control',
+  plain: 'Something that is moved, by a hand, a pedal, a door or a pressure, and joins terminals in some of its positions.',
+  params,
+  terminals(raw: Params): TerminalSpec[] {
+    const { rows = {}, resistors = {} } = raw as Partial<ControlParams>
+    const named = [...Object.values(rows).flatMap((row) => row.joins), ...Object.values(resistors).flatMap((one) => one.between)]
+    return [...new Set(named)].map((is) => ({ is, marking: is, what: 'terminal of the switch' }))
+  },
+  fails: [
+    { what: 'burnt or dirty contact', fault: 'ohms:*=0.5', likelihood: 'common' },
+    { what: 'contact does not make', fault: 'open:*', likelihood: 'seen' },
+  ],
+  build(part, ctx) {
+    const { axes, rows = {}, resistors = {} } = part.params as ControlParams
+    return {
+      elements: [
+        ...Object.entries(rows).flatMap(([id, row]) => rowElements(id, row, ctx)),
+        ...Object.entries(resistors).map(([id, one]): ElementSpec => ({
+          id, from: one.between[0], to: one.between[1], does: 'load',
+          law: (now) => ({ kind: 'resistor', ohm: interpolate(one.ohmAt, Number(now.position(one.axis))) }),
+        })),
+      ],
+      axes: Object.entries(axes).map(([id, axis]) => axisSpec(id, axis, part.title)),
+    }
+  },
+}
+
+/** One contact from the first terminal to each of the others; a row of two has one contact, named as the row. */
+function rowElements(id: string, row: z.infer<typeof rowSchema>, ctx: BuildContext): ElementSpec[] {
+  const ohm = ctx.number(['rows', id, 'ohm'], switchContact(ctx))
+  const law = (now: Now): Law => (isMade(row.when, now) ? { kind: 'resistor', ohm } : { kind: 'open' })
+  const [common, ...others] = row.joins
+  return others.map((to) => ({ id: others.length === 1 ? id : `${id}.${to}`, from: common, to, law, does: 'contact' }))
+}
+
+/** Between two positions the axis reads `a|b` where it makes before it breaks, and nothing where it breaks first. */
+function isMade(when: Readonly<Record<string, readonly string[]>>, now: Now): boolean {
+  return Object.entries(when).every(([axis, positions]) => String(now.position(axis)).split('|').some((one) => positions.includes(one)))
+}
+
+function axisSpec(id: string, axis: z.infer<typeof axisSchema>, partTitle: string): AxisSpec {
+  return {
+    id, title: axis.title ?? partTitle, positions: axis.positions ?? [], rest: axis.rest, movedBy: axis.movedBy ?? 'driver',
+    ...(axis.range ? { range: axis.range } : {}), ...(axis.springsFrom ? { springsFrom: axis.springsFrom } : {}),
+    ...(axis.makeBeforeBreak ? { makeBeforeBreak: true } : {}),
+    ...(axis.follows ? { follows: axis.follows as Record<string, string> } : {}),
+  }
+}
+
+function interpolate(points: readonly (readonly [number, number])[], x: number): number {
+  const after = points.findIndex(([at]) => at >= x)
+  if (after === 0) return points[0][1]
+  if (after < 0) return points[points.length - 1][1]
+  const [x0, y0] = points[after - 1], [x1, y1] = points[after]
+  return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
+}

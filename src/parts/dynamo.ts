@@ -1,0 +1,81 @@
+import * as z from 'zod'
+import { known, type MachineSpec, type Now, type PartKind } from '../record/index.ts'
+import { bySystem, practice } from './defaults.ts'
+
+const params = z.object({
+  ratedV: known(z.number().positive()).optional(),
+  ratedA: known(z.number().positive()).optional(),
+  /** Dynamo speeds at which it reaches its cut-in volts and its full output. */
+  cutInRpm: known(z.number().positive()).optional(),
+  fullOutputRpm: known(z.number().positive()).optional(),
+  /** Dynamo turns a turn of the engine. */
+  ratio: known(z.number().positive()).optional(),
+  fieldOhm: known(z.number().positive()).optional(),
+  armatureOhm: known(z.number().positive()).optional(),
+  /** Where the field's second end sits: on the case, or on D (then the regulator earths F). */
+  fieldTo: z.enum(['case', 'D']).optional(),
+  /** Residual magnetism: for the vehicle's earth, the other way, or gone. */
+  residual: z.enum(['right', 'reversed', 'none']).optional(),
+})
+
+/** Cut-in volts to rated volts: 12.8 V on 12 V (US Army TM 5-3820-233-35/1). */
+const CUT_IN = 12.8 / 12
+/** Field current at which the iron is half way to its limit, to the field current at cut-in; common practice, no source. */
+const KNEE = 0.5
+/** EMF from residual magnetism at cut-in speed, to the cut-in volts; common practice, no source. */
+const RESIDUAL = 0.06
+/** Regulated volts to rated volts: 14.3 V on 12 V (US Army TM 5-3820-233-35/1). */
+const REGULATED = 14.3 / 12
+
+/**
+ * A shunt dynamo from its nameplate: EMF = V0·(n/n0)·(m(If/If0) + residual) with m(x) = (1 + KNEE)·x/(|x| + KNEE), so that at
+ * cut-in speed n0 and the field current If0 = V0/field ohm it gives its cut-in volts V0.
+ */
+export const dynamo: PartKind = {
+  kind: 'dynamo',
+  plain: 'Makes current from turning, once its own field has built up from what magnetism its iron has kept. Its control box keeps the volts in bounds.',
+  params,
+  terminals: () => [
+    { is: 'D', marking: 'D', what: 'armature' }, { is: 'F', marking: 'F', what: 'field' }, { is: 'case', marking: '31', what: 'case' },
+  ],
+  fails: [
+    { what: 'open field', fault: 'open:*.field', likelihood: 'seen' },
+    { what: 'worn brushes', fault: 'ohms:*.armature=1', likelihood: 'common' },
+    { what: 'lost residual magnetism', fault: 'set:*.residual=none', likelihood: 'common' },
+    { what: 'polarised the wrong way', fault: 'set:*.residual=reversed', likelihood: 'seen' },
+  ],
+  build(part, ctx) {
+    const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
+    const ratedA = ctx.number(['ratedA'], practice(bySystem(ctx, 20, -0.5), 'a dynamo of usual size'))
+    const cutInRpm = ctx.number(['cutInRpm'], practice(1100, 'a small dynamo, warm'))
+    const fullRpm = ctx.number(['fullOutputRpm'], practice(1800, 'a small dynamo'))
+    const ratio = ctx.number(['ratio'], practice(1.5, 'pulleys of usual size'))
+    const fieldOhm = ctx.number(['fieldOhm'], practice(bySystem(ctx, 6, 2), 'a field of about 2 A on 12 V'))
+    const cutInV = ratedV * CUT_IN
+    const emfAt = (fieldA: number, rpm: number, kept: number) => cutInV * rpm / cutInRpm * (magnetised(fieldA * fieldOhm / cutInV) + kept)
+    const fullV = ratedV * REGULATED
+    const armatureOhm = ctx.number(['armatureOhm'], practice(
+      Math.max(0.02, (emfAt(fullV / fieldOhm, fullRpm, RESIDUAL) - fullV) / ratedA), 'from rated amps at full-output speed, armature reaction included'))
+    const kept = RESIDUAL * { right: ctx.earth === 'positive' ? -1 : 1, reversed: ctx.earth === 'positive' ? 1 : -1, none: 0 }[(part.params.residual as 'right' | undefined) ?? 'right']
+    const rpm = (now: Now) => now.engineRpm * ratio
+    const machine: MachineSpec = {
+      id: 'armature',
+      emf: (view) => emfAt(view.amps('field'), rpm(view.now), kept),
+      residual: (now) => emfAt(0, rpm(now), kept),
+      ceiling: (now) => Math.sign(kept || 1) * cutInV * rpm(now) / cutInRpm * (1 + KNEE + RESIDUAL),
+    }
+    return {
+      elements: [
+        { id: 'armature', from: 'D', to: 'case', does: 'source', law: (now) => ({ kind: 'source', emfV: now.emf('armature'), ohm: armatureOhm }) },
+        part.params.fieldTo === 'D'
+          ? { id: 'field', from: 'D', to: 'F', does: 'winding', law: { kind: 'resistor', ohm: fieldOhm } }
+          : { id: 'field', from: 'F', to: 'case', does: 'winding', law: { kind: 'resistor', ohm: fieldOhm } },
+      ],
+      machines: [machine],
+    }
+  },
+}
+
+function magnetised(x: number): number {
+  return (1 + KNEE) * x / (Math.abs(x) + KNEE)
+}

@@ -1,0 +1,85 @@
+import * as z from 'zod'
+import { known, type ElementSpec, type Params, type PartKind, type TerminalSpec } from '../record/index.ts'
+import { makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
+import { practice, relayContact } from './defaults.ts'
+
+const contactSchema = z.strictObject({
+  from: z.string(), to: z.string(),
+  /** In which state of the armature it is closed. */
+  closed: z.enum(['pulled', 'released']).optional(),
+  ohm: known(z.number().min(0)).optional(), ratingA: known(z.number().positive()).optional(),
+})
+
+const params = z.object({
+  windings: z.record(z.string(), windingSchema).optional(),
+  contacts: z.record(z.string(), contactSchema).optional(),
+  /** Ampere-turns at which the armature pulls and lets go. */
+  pullAt: known(z.number().positive()).optional(),
+  releaseAt: known(z.number().positive()).optional(),
+  /** For a plain relay: volts over its first winding instead. */
+  pullV: known(z.number().positive()).optional(),
+  releaseV: known(z.number().positive()).optional(),
+  pullMs: known(z.number().min(0)).optional(),
+  releaseMs: known(z.number().min(0)).optional(),
+})
+type MagnetParams = z.infer<typeof params>
+
+/** The plug-in relay of the trade: coil 86 to 85, contact 30 to 87. */
+const PLAIN_WINDINGS: Readonly<Record<string, WindingParams>> = { coil: { from: '86', to: '85' } }
+const PLAIN_CONTACTS: MagnetParams['contacts'] = { make: { from: '30', to: '87' } }
+
+/** A relay, a solenoid, a cut-out: windings on one core, an armature, and the contacts it moves. */
+export const electromagnet: PartKind = {
+  kind: 'electromagnet',
+  plain: 'Windings that pull an armature when their ampere-turns are enough, and the contacts that it makes and breaks. It lets go lower than it pulls.',
+  params,
+  terminals(raw: Params): TerminalSpec[] {
+    const { windings = PLAIN_WINDINGS, contacts = PLAIN_CONTACTS } = raw as MagnetParams
+    const ends = [...Object.values(windings), ...Object.values(contacts ?? {})].flatMap(({ from, to }) => [from, to])
+    return [...new Set(ends)].map((is) => ({ is, marking: is, what: 'end of a winding or a contact' }))
+  },
+  fails: [
+    { what: 'open winding', fault: 'open:*.coil', likelihood: 'seen' },
+    { what: 'burnt contact', fault: 'ohms:*.make=0.5', likelihood: 'common' },
+    { what: 'contacts stuck', fault: 'hold:*.armature=pulled', likelihood: 'seen' },
+  ],
+  build(part, ctx) {
+    const { windings = PLAIN_WINDINGS, contacts = PLAIN_CONTACTS } = part.params as MagnetParams
+    const bobbin = makeBobbin(windings, ['windings'], ctx)
+    const perVolt = firstPerVolt(bobbin)
+    const pullAt = ctx.number(['pullAt'], practice(perVolt * ctx.number(['pullV'], practice(ctx.systemV * 2 / 3, 'pulls at two thirds of the system volts')), 'from its pull volts'))
+    const releaseAt = ctx.number(['releaseAt'], practice(releaseDefault(part.params, perVolt, pullAt), 'lets go well below its pull'))
+    const pullMs = ctx.number(['pullMs'], practice(10, 'a small relay')), releaseMs = ctx.number(['releaseMs'], practice(8, 'a small relay'))
+    const contactElements = Object.entries(contacts ?? {}).map(([id, { from, to, closed = 'pulled' }]): ElementSpec => {
+      const ohm = ctx.number(['contacts', id, 'ohm'], relayContact(ctx))
+      return { id, from, to, does: 'contact', law: (now) => (now.state('armature') === closed ? { kind: 'resistor', ohm } : { kind: 'open' }) }
+    })
+    return {
+      elements: [...bobbin.elements, ...contactElements],
+      states: [{
+        id: 'armature', values: ['released', 'pulled'], rest: 'released', made: 'pulled',
+        wants(view, value) {
+          const turns = bobbin.ampereTurns(view)
+          if (value === 'released') return Math.abs(turns) >= pullAt ? { value: 'pulled', afterMs: pullMs } : null
+          const held = turns * (view.now.kept('armature') || Math.sign(turns))
+          return held < releaseAt ? { value: 'released', afterMs: releaseMs } : null
+        },
+        // The direction in which it was pulled: to hold the other way, its iron would have to pass through zero first.
+        keeps: (view, _, to) => (to === 'pulled' ? Math.sign(bobbin.ampereTurns(view)) : 0),
+        keepsAtRest: (view, value) => (value === 'pulled' ? view.now.kept('armature') || Math.sign(bobbin.ampereTurns(view)) : 0),
+      }],
+    }
+  },
+}
+
+/** Ampere-turns that one volt over the first winding gives. */
+function firstPerVolt(bobbin: Bobbin): number {
+  const [first] = bobbin.windings
+  const law = bobbin.elements[0]?.law
+  if (typeof law !== 'object' || law.kind !== 'resistor') throw new RangeError('an electromagnet needs a winding')
+  return Math.abs(first.turns) / law.ohm
+}
+
+function releaseDefault(raw: Params, perVolt: number, pullAt: number): number {
+  return typeof raw.releaseV === 'number' ? perVolt * raw.releaseV : pullAt * 0.3
+}

@@ -1,0 +1,105 @@
+import * as z from 'zod'
+import { known, type PartKind, type PhaseSpec, type StateSpec, type View } from '../record/index.ts'
+import { practice, relayContact } from './defaults.ts'
+
+const params = z.object({
+  /** Hot wire: dark first, the wire carries the lamps' current while they are dark. Bimetal: lit first, heated while they are lit. */
+  type: z.enum(['hot-wire', 'bimetal']).optional(),
+  ratedW: known(z.number().positive()).optional(),
+  ratedV: known(z.number().positive()).optional(),
+  /** Hot wire with its series resistor, in circuit while the lamps are dark. */
+  darkOhm: known(z.number().positive()).optional(),
+  contactOhm: known(z.number().min(0)).optional(),
+  /** Share of the rated lit current at which the tell-tale contact makes. */
+  tellTaleFrom: known(z.number().positive()).optional(),
+})
+
+/**
+ * Heat θ of the wire runs towards q = (current / rated)², 1 at the rated load, with a time constant TAU. It
+ * acts at CLOSE; a hot wire lets go at CLOSE·(1 − HOLD·(lit current / rated)), since the current helps to hold.
+ * All constants: common practice, no source; they give some 85 flashes a minute at the rated load.
+ */
+const CLOSE = 0.5
+const HOLD = 0.5
+const TAU_S = 0.64
+/** A bimetal heated past CLOSE opens, and closes again at this share of it. */
+const BIMETAL_CLOSES = 0.7
+
+/** A two- or three-terminal flasher. Its answer is a class: dark, slow, 60 to 120 a minute, about double, stays lit. */
+export const flasher: PartKind = {
+  kind: 'flasher',
+  plain: 'Makes the turn lamps flash by heating a wire or a strip with their own current, so a dead bulb changes its rate or stops it.',
+  params,
+  terminals: () => [
+    { is: '49', marking: '49', what: 'supply' },
+    { is: '49a', marking: '49a', what: 'to the turn switch' },
+    { is: 'C', marking: 'C', what: 'tell-tale' },
+  ],
+  fails: [{ what: 'burnt hot wire', fault: 'open:*.wire', likelihood: 'seen' }, { what: 'contact welded', fault: 'hold:*=lit', likelihood: 'seen' }],
+  build(part, ctx) {
+    const isHotWire = part.params.type !== 'bimetal'
+    const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
+    const ratedA = ctx.number(['ratedW'], practice(42, 'two lamps of 21 W')) / ratedV
+    const contact = { kind: 'resistor', ohm: ctx.number(['contactOhm'], relayContact(ctx)) } as const
+    const darkOhm = ctx.number(['darkOhm'], practice(20 * (ctx.systemV / 12) ** 2, 'a hot wire with its resistor'))
+    const from = ctx.number(['tellTaleFrom'], practice(0.75, 'the tell-tale needs the current of both lamps'))
+    return {
+      elements: [
+        { id: 'contact', from: '49', to: '49a', does: 'contact', law: (now) => (now.phase === 'lit' ? contact : { kind: 'open' }) },
+        ...(isHotWire ? [{ id: 'wire', from: '49', to: '49a', does: 'load' as const, law: { kind: 'resistor' as const, ohm: darkOhm } }] : []),
+        { id: 'telltale', from: '49', to: 'C', does: 'contact', law: (now) => (now.state('telltale') === 'made' ? contact : { kind: 'open' }) },
+      ],
+      states: [tellTale(ratedA * from)],
+      phase: isHotWire ? hotWirePhase(ratedA, ratedV / darkOhm) : bimetalPhase(ratedA),
+    }
+  },
+}
+
+function tellTale(pullA: number): StateSpec {
+  return {
+    id: 'telltale', values: ['open', 'made'], rest: 'open',
+    wants(view, value) {
+      const amps = Math.abs(view.amps('contact'))
+      if (value === 'open') return amps >= pullA ? { value: 'made', afterMs: 5 } : null
+      return amps < 0.8 * pullA ? { value: 'open', afterMs: 5 } : null
+    },
+  }
+}
+
+const square = (x: number) => x * x
+
+function hotWirePhase(ratedA: number, heatA: number): PhaseSpec {
+  const heat = (view: View) => square(view.amps('wire') / heatA)
+  return {
+    names: ['dark', 'lit'], start: 'dark',
+    next: (view, phase) => (phase === 'lit' ? 'dark' : heat(view) > CLOSE ? 'lit' : null),
+    rate(views) {
+      const dark = views.get('dark'), lit = views.get('lit')
+      if (!dark || !lit) return 'stays lit'
+      const opens = CLOSE * (1 - HOLD * Math.min(1.5, Math.abs(lit.amps('contact')) / ratedA))
+      const q = heat(dark)
+      return rateClass(TAU_S * (Math.log(CLOSE / opens) + Math.log((q - opens) / (q - CLOSE))))
+    },
+  }
+}
+
+function bimetalPhase(ratedA: number): PhaseSpec {
+  const heat = (view: View) => square(view.amps('contact') / ratedA)
+  const closes = CLOSE * BIMETAL_CLOSES
+  return {
+    names: ['lit', 'dark'], start: 'lit',
+    next: (view, phase) => (phase === 'dark' ? 'lit' : heat(view) > CLOSE ? 'dark' : null),
+    rate(views) {
+      const lit = views.get('lit')
+      if (!lit) return 'dark'
+      const q = heat(lit)
+      return rateClass(TAU_S * (Math.log((q - closes) / (q - CLOSE)) + Math.log(CLOSE / closes)))
+    },
+  }
+}
+
+/** The class of a flash that takes this many seconds; 60 to 120 a minute is what the rules ask (German StVZO § 54 and others). */
+function rateClass(seconds: number): string {
+  const perMinute = 60 / seconds
+  return perMinute < 60 ? 'slow' : perMinute <= 120 ? '60 to 120 a minute' : 'about double'
+}

@@ -1,0 +1,51 @@
+import * as z from 'zod'
+import { known, type PartKind } from '../record/index.ts'
+import { practice } from './defaults.ts'
+
+const params = z.object({
+  ratingA: known(z.number().positive()).optional(),
+  /** Whether the printed rating is what it carries for ever or what blows it. */
+  ratingMeans: z.enum(['continuous', 'blow', 'unknown']).optional(),
+  blowA: known(z.number().positive()).optional(),
+  ohm: known(z.number().min(0)).optional(),
+})
+
+/** Clips and caps of a fuse in its holder, ohm; the element adds CLIP_V / rating. Common practice, no source. */
+const CLIPS_OHM = 0.003
+const ELEMENT_V = 0.08
+/** What blows a fuse whose printed rating is continuous, to that rating (ISO 8820-3 blade fuse, 135 %: blows within half an hour). */
+const BLOW_RATIO = 1.35
+
+/** A fuse: a small resistance that opens above its blow figure and stays open. */
+export const fuse: PartKind = {
+  kind: 'fuse',
+  plain: 'The weakest link on purpose: it protects the wire behind it and opens when the current stays too high.',
+  params,
+  terminals: () => [
+    { is: 'in', marking: 'in', what: 'supply side' },
+    { is: 'out', marking: 'out', what: 'load side' },
+  ],
+  fails: [
+    { what: 'blown', fault: 'open:*', likelihood: 'common' },
+    { what: 'dirty or loose clips', fault: 'ohms:*=0.3', likelihood: 'common' },
+  ],
+  build(part, ctx) {
+    const ratingA = ctx.number(['ratingA'], practice(35, 'a common large fuse; the rating is not stated'))
+    const byRating = part.params.ratingMeans === 'blow' ? 1 : BLOW_RATIO
+    const blowA = ctx.number(['blowA'], practice(ratingA * byRating, 'from the printed rating'))
+    const ohm = ctx.number(['ohm'], practice(ctx.assume.fuseOhm ?? CLIPS_OHM + ELEMENT_V / ratingA, 'clips and element by rating'))
+    return {
+      elements: [{
+        id: '', from: 'in', to: 'out', does: 'contact',
+        law: (now) => (now.state('element') === 'blown' ? { kind: 'open' } : { kind: 'resistor', ohm }),
+      }],
+      states: [{
+        id: 'element', values: ['whole', 'blown'], rest: 'whole',
+        wants: (view, value) => (value === 'whole' && Math.abs(view.amps('')) > blowA ? { value: 'blown', afterMs: BLOW_MS } : null),
+      }],
+    }
+  },
+}
+
+/** Order of time in which a fuse opens against the faster contacts, ms; common practice, no source. */
+const BLOW_MS = 1000

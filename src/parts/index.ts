@@ -1,0 +1,1 @@
+export { partKinds } from './table.ts'

@@ -1,0 +1,24 @@
+import * as z from 'zod'
+import { known, type ElementSpec, type Params, type PartKind } from '../record/index.ts'
+import { practice } from './defaults.ts'
+
+const params = z.object({ ways: z.int().min(2).max(60).optional(), ohm: known(z.number().min(0)).optional() })
+const waysOf = (raw: Params) => (typeof raw.ways === 'number' ? raw.ways : 2)
+
+/** A terminal block, bullet sleeve or bus bar: way 1 joined to every other way. */
+export const joint: PartKind = {
+  kind: 'joint',
+  plain: 'A place where wires meet: a terminal block, a bullet sleeve, a common bar.',
+  params,
+  terminals: (raw) => Array.from({ length: waysOf(raw) }, (_, i) => ({ is: `${i + 1}`, marking: `${i + 1}`, what: `way ${i + 1}` })),
+  fails: [{ what: 'corroded', fault: 'ohms:*=1', likelihood: 'common' }, { what: 'loose', fault: 'open:*', likelihood: 'common' }],
+  build(part, ctx) {
+    const ohm = ctx.number(['ohm'], practice(ctx.assume.jointOhm ?? 0.002, 'a sound joint'))
+    const ways = waysOf(part.params)
+    return {
+      elements: Array.from({ length: ways - 1 }, (_, i): ElementSpec => ({
+        id: ways === 2 ? '' : `${i + 2}`, from: '1', to: `${i + 2}`, law: { kind: 'resistor', ohm }, does: 'joint',
+      })),
+    }
+  },
+}

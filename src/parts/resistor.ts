@@ -1,0 +1,25 @@
+import * as z from 'zod'
+import { known, type PartKind } from '../record/index.ts'
+import { practice } from './defaults.ts'
+
+const params = z.object({
+  ohm: known(z.number().min(0)).optional(),
+  /** Or watts at rated volts, as a heater states it. */
+  powerW: known(z.number().positive()).optional(),
+  ratedV: known(z.number().positive()).optional(),
+})
+
+/** A resistor, ballast, heater or anything that behaves as a plain resistance. */
+export const resistor: PartKind = {
+  kind: 'resistor',
+  plain: 'A plain resistance: a ballast, a dropper, a heater element. It turns what it takes into heat.',
+  params,
+  terminals: () => [{ is: 'a', marking: 'a', what: 'first end' }, { is: 'b', marking: 'b', what: 'second end' }],
+  fails: [{ what: 'burnt through', fault: 'open:*', likelihood: 'seen' }],
+  build(part, ctx) {
+    const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
+    const powerW = typeof part.params.powerW === 'number' ? part.params.powerW : ratedV ** 2 / 10
+    const ohm = ctx.number(['ohm'], practice(ratedV ** 2 / powerW, 'from watts at rated volts'))
+    return { elements: [{ id: '', from: 'a', to: 'b', law: { kind: 'resistor', ohm }, does: 'load', ratedV }] }
+  },
+}

@@ -1,0 +1,42 @@
+/** Anything that JSON can hold. */
+export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json }
+
+export type JsonObject = { readonly [key: string]: Json }
+
+/** The keys that lead to a value of the document, list positions as digits: `['wires', 'w1', 'ends', '0', 'at']`. */
+export type Path = readonly string[]
+
+/** The path as a person reads it: `wires.w1.ends.0.at`; the document itself is `the document`. */
+export function showPath(path: Path): string {
+  return path.length === 0 ? 'the document' : path.join('.')
+}
+
+/** Names that every JavaScript object answers to: no key of a document and no step of a path may be one of them. */
+const INHERITED = new Set([...Object.getOwnPropertyNames(Object.prototype), 'prototype'])
+
+export function isInherited(key: string): boolean {
+  return INHERITED.has(key)
+}
+
+export function isObject(value: unknown): value is JsonObject {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}
+
+/** The value at the path, or undefined where nothing stands; inherited properties count as nothing. */
+export function valueAt(document: unknown, path: Path): Json | undefined {
+  let value = document
+  for (const key of path) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined
+    value = (value as JsonObject)[key]
+  }
+  return value as Json | undefined
+}
+
+/** Two JSON values are the same, whatever the order of their keys. */
+export function isSameJson(a: unknown, b: unknown): boolean {
+  if (a === b) return true
+  if (Array.isArray(a)) return Array.isArray(b) && a.length === b.length && a.every((value, i) => isSameJson(value, b[i]))
+  if (!isObject(a) || !isObject(b)) return false
+  const keys = Object.keys(a)
+  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && isSameJson(a[key], b[key]))
+}

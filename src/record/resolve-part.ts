@@ -1,0 +1,74 @@
+import { inIdOrder } from './compare-ids.ts'
+import { joinEnds } from './part-ends.ts'
+import type { PartKind } from './part-kind.ts'
+import { isObject, type Path } from './path.ts'
+import { underPath } from './problem.ts'
+import { clash, editionOf, holds, party, type Resolving } from './resolving.ts'
+import type { Edition, Fits, Params, RecordPart } from './schema.ts'
+import { checkShape } from './shape-problems.ts'
+import type { WiringPart, WiringTerminal } from './wiring.ts'
+
+/** A part as it is in this vehicle; undefined where its parameters are in conflict, which is then written down. */
+export function resolvePart(resolving: Resolving, id: string, part: RecordPart, kind: PartKind): WiringPart | undefined {
+  const params = resolveParams(resolving, id, part)
+  const { problems } = checkShape(params, kind.params)
+  for (const problem of problems) {
+    const { path, expected, received } = underPath(['parts', id, 'params'], problem)
+    clash(resolving, path, 'wrong parameters', `expected ${expected} in this vehicle, found ${received}`, [])
+  }
+  if (problems.length > 0) return undefined
+  const { title, tag, role, place } = part
+  return {
+    id, kind: part.kind, title, ...tag !== undefined && { tag }, ...role !== undefined && { role },
+    ...place !== undefined && { place }, params, terminals: resolveTerminals(resolving, id, part, kind, params),
+  }
+}
+
+function resolveTerminals(resolving: Resolving, id: string, part: RecordPart, kind: PartKind, params: Params): Map<string, WiringTerminal> {
+  const edition = editionOf(resolving, id)
+  const at = ['parts', id, 'terminals']
+  const kept = inIdOrder(part.terminals).filter(([terminal, { fits }]) => holds(resolving, fits, [...at, terminal], edition))
+  const byEnd = new Map<string, [string, Fits | undefined]>()
+  for (const [terminal, { is = terminal, fits }] of kept) {
+    const other = byEnd.get(is)
+    if (other) {
+      const parties = [party([...at, other[0]], other[1]), party([...at, terminal], fits)]
+      clash(resolving, [...at, terminal], 'same end twice', `${terminal} and ${other[0]} are both the end ${is}`, parties)
+    }
+    byEnd.set(is, [terminal, fits])
+  }
+  return joinEnds(kept, kind.terminals(params))
+}
+
+/** The parameters with every fitting set laid over them, and without what is meant for other vehicles. */
+function resolveParams(resolving: Resolving, id: string, part: RecordPart): Params {
+  const edition = editionOf(resolving, id)
+  const laid: { [key: string]: unknown } = {}
+  const from = new Map<string, string>()
+  for (const [key, value] of Object.entries(part.params ?? {})) laid[key] = keepInside(resolving, value, ['parts', id, 'params', key], edition)
+  for (const [setId, { fits, params }] of inIdOrder(part.paramSets)) {
+    const at = ['parts', id, 'paramSets', setId]
+    if (!holds(resolving, fits, at, edition)) continue
+    for (const [key, value] of Object.entries(params)) {
+      const other = from.get(key)
+      if (other !== undefined && part.paramSets) {
+        const parties = [party([...at.slice(0, 3), other], part.paramSets[other].fits), party(at, fits)]
+        clash(resolving, [...at, 'params', key], 'parameter set twice', `both ${other} and ${setId} state ${key} for this vehicle`, parties)
+      }
+      from.set(key, setId)
+      laid[key] = keepInside(resolving, value, [...at, 'params', key], edition)
+    }
+  }
+  return laid
+}
+
+/** A parameter without the entries whose own `fits` does not hold, and without the word `fits`. */
+function keepInside(resolving: Resolving, value: unknown, at: Path, edition: Edition): unknown {
+  const stays = (entry: unknown, key: string) => !isObject(entry) || !Array.isArray(entry.fits) || holds(resolving, entry.fits as unknown as Fits, [...at, key], edition)
+  if (Array.isArray(value)) {
+    return value.flatMap((entry, i) => stays(entry, String(i)) ? [keepInside(resolving, entry, [...at, String(i)], edition)] : [])
+  }
+  if (!isObject(value)) return value
+  const kept = Object.entries(value).filter(([key, entry]) => key !== 'fits' && stays(entry, key))
+  return Object.fromEntries(kept.map(([key, entry]) => [key, keepInside(resolving, entry, [...at, key], edition)]))
+}

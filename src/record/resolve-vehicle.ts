@@ -1,0 +1,137 @@
+import { checkPresence } from './check-presence.ts'
+import { mapIn, type Collection } from './collections.ts'
+import { compareIds, inIdOrder } from './compare-ids.ts'
+import { findExceptions } from './find-exceptions.ts'
+import { matchHalves } from './match-halves.ts'
+import type { PartKind } from './part-kind.ts'
+import type { JsonObject } from './path.ts'
+import type { Problem } from './problem.ts'
+import { resolveDuties } from './resolve-duties.ts'
+import { keepFittingLies, resolveLooms } from './resolve-looms.ts'
+import { resolvePart } from './resolve-part.ts'
+import { assume, clash, editionOf, holds, keepFitting, party, type CannotTell, type Conflict, type Resolving } from './resolving.ts'
+import type { Fits, Vehicle, WiringRecord } from './schema.ts'
+import { findVehicleProblems } from './vehicle-problems.ts'
+import type { EngineSpeeds, Wiring, WiringPart } from './wiring.ts'
+
+/**
+ * The wiring, or everything at once that keeps the record from giving one: what is wrong with the description of the
+ * vehicle, what conflicts, and what cannot be told before more is found out.
+ */
+export type Resolved =
+  | { readonly ok: true; readonly wiring: Wiring }
+  | {
+    readonly ok: false
+    readonly problems: readonly Problem[]
+    readonly conflicts: readonly Conflict[]
+    readonly cannotTell: readonly CannotTell[]
+  }
+
+/** The record resolved for one vehicle: only what fits it, with nothing conditional left. Kinds are those it was read with. */
+export function resolveVehicle(record: WiringRecord, vehicle: Vehicle, kinds: readonly PartKind[]): Resolved {
+  const problems = findVehicleProblems(vehicle, record)
+  if (problems.length > 0) return { ok: false, problems, conflicts: [], cannotTell: [] }
+  const resolving: Resolving = { record, vehicle, exceptions: findExceptions(record, vehicle), conflicts: [], cannotTell: [], assumed: [] }
+  const kept = keepItems(resolving)
+  const wiring = buildWiring(resolving, vehicle, kept, resolveParts(resolving, kept, kinds))
+  const { conflicts, cannotTell } = resolving
+  return conflicts.length + cannotTell.length > 0 ? { ok: false, problems, conflicts, cannotTell } : { ok: true, wiring }
+}
+
+const CONDITIONAL = [
+  'metals', 'parts', 'splices', 'connectors', 'halves', 'wires', 'fixings', 'looms', 'places', 'passages', 'runs', 'duties',
+] as const satisfies readonly Collection[]
+
+/** The record with only the items that fit; two of one role in a collection are a conflict. */
+function keepItems(resolving: Resolving): WiringRecord {
+  const kept: { [key: string]: unknown } = { ...resolving.record }
+  for (const collection of CONDITIONAL) {
+    const map = keepFitting(resolving, mapIn(resolving.record, collection) as Readonly<Record<string, { fits?: Fits }>>, [collection])
+    findSharedRoles(resolving, collection, map as unknown as Readonly<Record<string, JsonObject>>)
+    kept[collection] = map
+  }
+  const items = kept as unknown as WiringRecord
+  return { ...items, looms: keepFittingLies(resolving, items.looms) }
+}
+
+function findSharedRoles(resolving: Resolving, collection: Collection, map: Readonly<Record<string, JsonObject>>): void {
+  const byRole = new Map<unknown, string[]>()
+  for (const [id, { role }] of inIdOrder(map)) if (role !== undefined) byRole.set(role, [...byRole.get(role) ?? [], id])
+  for (const [role, ids] of byRole) {
+    if (ids.length < 2) continue
+    const parties = ids.map((id) => party([collection, id], map[id].fits as unknown as Fits | undefined))
+    clash(resolving, [collection, ids[1]], 'same role', `${ids.join(' and ')} both are "${String(role)}" in this vehicle`, parties)
+  }
+}
+
+function resolveParts(resolving: Resolving, kept: WiringRecord, kinds: readonly PartKind[]): ReadonlyMap<string, WiringPart> {
+  const byName = new Map(kinds.map((kind) => [kind.kind, kind]))
+  return new Map(inIdOrder(kept.parts).flatMap(([id, part]) => {
+    const kind = byName.get(part.kind)
+    if (!kind) throw new RangeError(`no part kind ${part.kind} for part ${id} of record ${resolving.record.id}`)
+    const resolved = resolvePart(resolving, id, part, kind)
+    return resolved ? [[id, resolved] as const] : []
+  }))
+}
+
+function buildWiring(resolving: Resolving, vehicle: Vehicle, kept: WiringRecord, parts: ReadonlyMap<string, WiringPart>): Wiring {
+  const { record } = resolving
+  const { systemV, earth } = resolveSupply(resolving)
+  const engine = resolveEngine(resolving)
+  const { wires, fixings } = checkPresence(resolving, kept, parts)
+  return {
+    recordId: record.id, title: record.title, vehicle, systemV, earth, engine, assume: record.assume ?? {},
+    metals: mapItems(kept.metals, (id, { title }) => ({ id, title })),
+    parts,
+    splices: mapItems(kept.splices, (id, { place, loom }) => ({ id, ...place !== undefined && { place }, ...loom !== undefined && { loom } })),
+    wires, fixings,
+    ...matchHalves(resolving, kept, wires),
+    looms: resolveLooms(resolving, kept),
+    places: mapItems(kept.places, withoutFits), passages: mapItems(kept.passages, withoutFits), runs: mapItems(kept.runs, withoutFits),
+    ...resolveDuties(resolving, kept, parts),
+    assumed: [...resolving.assumed].sort((a, b) => compareIds(a.path, b.path)),
+    layout: { ...record.layout?.order && { order: record.layout.order }, ...record.layout?.circuits && { circuits: record.layout.circuits } },
+  }
+}
+
+function mapItems<T, R>(map: Readonly<Record<string, T>> | undefined, make: (id: string, entry: T) => R): ReadonlyMap<string, R> {
+  return new Map(inIdOrder(map).map(([id, entry]) => [id, make(id, entry)]))
+}
+
+function withoutFits<T extends { readonly fits?: Fits }>(_id: string, { fits: _fits, ...rest }: T): Omit<T, 'fits'> {
+  return rest
+}
+
+/** Exactly one supply must be left. What is given back beside a conflict is never shown. */
+function resolveSupply(resolving: Resolving): WiringRecord['supply'][string] {
+  const left = listFitting(resolving, resolving.record.supply, 'supply')
+  const parties = inIdOrder(left.length > 1 ? Object.fromEntries(left) : resolving.record.supply).map(([id, { fits }]) => party(['supply', id], fits))
+  if (left.length > 1) clash(resolving, ['supply'], 'several supplies', `this vehicle has ${left.length} supplies`, parties)
+  const isOpen = resolving.cannotTell.some(({ at }) => at[0] === 'supply')
+  if (left.length === 0 && !isOpen) clash(resolving, ['supply'], 'no supply', 'no supply is meant for this vehicle', parties)
+  return left[0]?.[1] ?? { systemV: 12, earth: 'negative' }
+}
+
+const USUAL_ENGINE: EngineSpeeds = { crankingRpm: 150, idleRpm: 700, cruiseRpm: 2500 }
+
+function resolveEngine(resolving: Resolving): EngineSpeeds {
+  const left = listFitting(resolving, resolving.record.engine, 'engine')
+  if (left.length > 1) {
+    const parties = left.map(([id, { fits }]) => party(['engine', id], fits))
+    clash(resolving, ['engine'], 'several engine rows', `this vehicle has ${left.length} rows of engine speeds`, parties)
+  }
+  if (left.length > 0) {
+    const { crankingRpm, idleRpm, cruiseRpm } = left[0][1]
+    return { crankingRpm, idleRpm, cruiseRpm }
+  }
+  for (const [key, value] of Object.entries(USUAL_ENGINE)) {
+    assume(resolving, { path: `engine.${key}`, value, why: 'the record states no engine speeds for this vehicle', source: 'common practice, no source' })
+  }
+  return USUAL_ENGINE
+}
+
+function listFitting<T extends { readonly fits?: Fits }>(
+  resolving: Resolving, map: Readonly<Record<string, T>> | undefined, collection: Collection,
+): [string, T][] {
+  return inIdOrder(map).filter(([id, { fits }]) => holds(resolving, fits, [collection, id], editionOf(resolving, id)))
+}

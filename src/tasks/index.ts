@@ -1,0 +1,13 @@
+/** Each task is loaded when it is called for: a command or a page pays for its own task alone. */
+export const loadTask = {
+  openVehicle: async () => (await import('./open-vehicle.ts')).openVehicle,
+  solveVehicle: async () => (await import('./solve-vehicle.ts')).solveVehicle,
+  meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
+} as const
+
+export type { MeterReading, MeterWords } from './meter-vehicle.ts'
+export type { OpenedVehicle } from './open-vehicle.ts'
+export type { SettingWords } from './read-setting.ts'
+export type { NameRefusal } from './refusal.ts'
+export type { SolvedSteps, SolveWords } from './solve-vehicle.ts'
+export type { Setting, Solution, SolvedSetting } from '../circuit/index.ts'
