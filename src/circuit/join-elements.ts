@@ -1,4 +1,4 @@
-import type { Assumption, Wiring, WiringEnd, WiringFixing, WiringWire } from '../record/index.ts'
+import type { Assumption, Default, Wiring, WiringEnd, WiringFixing, WiringWire } from '../record/index.ts'
 import { DEFAULT_LENGTH_MM, measureWires, type WireRoute } from '../routes/index.ts'
 import { findConductor } from '../standards/index.ts'
 
@@ -15,25 +15,30 @@ const DEFAULT_MM2 = 1
 /** All resistances of a wiring that belong to no part. What had to be assumed is added to `assumed`. */
 export function joinElements(wiring: Wiring, assumed: Assumption[]): JoinElement[] {
   const routes = measureWires(wiring)
-  const jointOhm = wiring.assume.jointOhm ?? JOINT_OHM, fixingOhm = wiring.assume.fixingOhm ?? FIXING_OHM
-  const why = wiring.assume.why ?? 'not stated'
-  const take = (value: number | 'unknown' | undefined, fallback: number, path: string): number => {
+  const joint = recordOr(wiring.assume.jointOhm, wiring, JOINT_OHM, 'a crimped or screwed joint')
+  const onMetal = recordOr(wiring.assume.fixingOhm, wiring, FIXING_OHM, 'a fixing on clean metal')
+  const take = (value: number | 'unknown' | undefined, fallback: Default, path: string): number => {
     if (typeof value === 'number') return value
-    assumed.push({ path, value: fallback, why, source: PRACTICE })
-    return fallback
+    assumed.push({ path, ...fallback })
+    return fallback.value
   }
-  const fixing = ({ id, joins: [from, to], ohm }: WiringFixing, fallback: number, path: string): JoinElement =>
+  const fixing = ({ id, joins: [from, to], ohm }: WiringFixing, fallback: Default, path: string): JoinElement =>
     ({ id, from, to, ohm: take(ohm, fallback, `${path}/${id}/ohm`) })
   const wire = (one: WiringWire): JoinElement => {
-    const joints = one.ends.map((end, i) => (end.at === null ? 0 : take(end.jointOhm, jointOhm, `wires/${one.id}/ends/${i}/jointOhm`)))
+    const joints = one.ends.map((end, i) => (end.at === null ? 0 : take(end.jointOhm, joint, `wires/${one.id}/ends/${i}/jointOhm`)))
     const own = wireOhm(wiring, one, routes.get(one.id) as WireRoute, assumed)
     return { id: one.id, from: endPoint(one, 0), to: endPoint(one, 1), ohm: own + joints[0] + joints[1] }
   }
   return [
     ...[...wiring.wires.values()].map(wire),
-    ...[...wiring.fixings.values()].map((one) => fixing(one, fixingOhm, 'fixings')),
-    ...[...wiring.matings.values()].map((one) => fixing(one, jointOhm, 'connectors')),
+    ...[...wiring.fixings.values()].map((one) => fixing(one, onMetal, 'fixings')),
+    ...[...wiring.matings.values()].map((one) => fixing(one, joint, 'connectors')),
   ]
+}
+
+/** What the record's owner assumes, or the general default. */
+function recordOr(value: number | undefined, { assume }: Wiring, usual: number, why: string): Default {
+  return value === undefined ? { value: usual, why, source: PRACTICE } : { value, why: assume.why ?? 'assumed throughout', source: 'the record' }
 }
 
 /** The point at which an end of a wire sits; an end that is loose or unknown is a point of its own, `wire.1` or `wire.2`. */

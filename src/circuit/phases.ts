@@ -5,7 +5,7 @@ import type { PhaseResult, Setting, Solution } from './solved.ts'
 
 /** All combinations of phases that a setting goes through, and what becomes of each part. */
 export interface PhaseWalk {
-  /** The first combination of those it ends in: a resting one, or the first of the cycle in which something is fed. */
+  /** Where it ends: each part in the phase it rests in, or in the brightest of its cycle. */
   readonly settled: Settled
   readonly phases: Readonly<Record<string, PhaseResult>>
   readonly notes: readonly string[]
@@ -24,17 +24,30 @@ interface Combination {
 export function walkPhases(circuit: Circuit, setting: Setting, start: Condition): PhaseWalk {
   const { phases, parts } = circuit.network
   if (phases.length === 0) return { settled: settle(circuit, setting, start), phases: {}, notes: [] }
-  const reached = reachCombinations(circuit, setting, start, phases.map((_, i) => i))
-  const notes: string[] = []
-  let walks = phases.map((_, i) => ({ combinations: reached.combinations, index: i }))
-  if (reached.cut) {
-    notes.push(`phases were solved part by part: their combinations are more than ${MOST_COMBINATIONS}`)
-    walks = phases.map((_, i) => ({ combinations: reachCombinations(circuit, setting, start, [i]).combinations, index: i }))
+  const all = phases.map((_, i) => i)
+  const reached = reachCombinations(circuit, setting, start, all)
+  const results = reached.cut ? walkPairs(circuit, setting, start)
+    : all.map((i) => phaseResult(circuit, setting, reached.combinations, i))
+  const wanted = results.map(shownPhase)
+  const shown = reached.combinations.get(wanted.join('|'))?.settled.condition ?? { ...start, phases: wanted }
+  return {
+    settled: settle(circuit, setting, shown),
+    phases: Object.fromEntries(results.map((result, i) => [parts[phases[i].part].id, result])),
+    notes: reached.cut ? [`phases were solved in pairs of parts: all combinations are more than ${MOST_COMBINATIONS}`] : [],
   }
-  const results = walks.map(({ combinations, index }) => phaseResult(circuit, setting, combinations, index))
-  const last = pickShown(reached.combinations, results.map((r) => r.rests ?? r.cycle?.[0] ?? ''))
-  const settled = settle(circuit, setting, last.settled.condition)
-  return { settled, phases: Object.fromEntries(results.map((result, i) => [parts[phases[i].part].id, result])), notes }
+}
+
+/** Each part's phases together with those of every other part, two at a time: it cycles if it does with any of them. */
+function walkPairs(circuit: Circuit, setting: Setting, start: Condition): PhaseResult[] {
+  const { phases } = circuit.network
+  const results: (PhaseResult | undefined)[] = phases.map(() => undefined)
+  for (let i = 0; i < phases.length; i++) {
+    for (let j = i + 1; j < phases.length; j++) {
+      const { combinations } = reachCombinations(circuit, setting, start, [i, j])
+      for (const one of [i, j]) if (!results[one]?.cycle) results[one] = phaseResult(circuit, setting, combinations, one)
+    }
+  }
+  return results.map((result, i) => result ?? { rests: start.phases[i] })
 }
 
 function reachCombinations(circuit: Circuit, setting: Setting, start: Condition, moving: readonly number[]) {
@@ -101,7 +114,9 @@ function recordView(circuit: Circuit, part: number) {
   return { ...view, now: view.now, amps: (id: string) => amps.get(id) ?? NaN, volts: () => { throw new RangeError('a rate reads amps only') } }
 }
 
-function pickShown(combinations: ReadonlyMap<string, Combination>, wanted: readonly string[]): Combination {
-  const [first] = combinations.values()
-  return combinations.get(wanted.join('|')) ?? first
+/** The phase a part rests in, or the one of its cycle with the most light; the first of equals. */
+function shownPhase({ rests, cycle = [], solutions = [] }: PhaseResult): string {
+  if (rests !== undefined) return rests
+  const light = solutions.map(({ lamps }) => Object.values(lamps).reduce((sum, lamp) => sum + lamp.light, 0))
+  return cycle[light.indexOf(Math.max(...light))] ?? ''
 }

@@ -50,7 +50,7 @@ export interface PhaseResult {
   readonly solutions?: readonly Solution[]
 }
 
-/** The whole answer for one setting. The solution's own fields show the first resting or cycling phase. */
+/** The whole answer for one setting. The solution's own fields show the resting phase, or the brightest phase of a cycle. */
 export interface SolvedSetting extends Solution {
   readonly setting: Setting
   readonly outcome: 'rests' | 'chatters'

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { known, type PartKind } from '../record/index.ts'
-import { practice } from './defaults.ts'
+import { practice, recordOr } from './defaults.ts'
 
 const params = z.object({
   ratingA: known(z.number().positive()).optional(),
@@ -33,7 +33,7 @@ export const fuse: PartKind = {
     const ratingA = ctx.number(['ratingA'], practice(35, 'a common large fuse; the rating is not stated'))
     const byRating = part.params.ratingMeans === 'blow' ? 1 : BLOW_RATIO
     const blowA = ctx.number(['blowA'], practice(ratingA * byRating, 'from the printed rating'))
-    const ohm = ctx.number(['ohm'], practice(ctx.assume.fuseOhm ?? CLIPS_OHM + ELEMENT_V / ratingA, 'clips and element by rating'))
+    const ohm = ctx.number(['ohm'], recordOr(ctx, 'fuseOhm', CLIPS_OHM + ELEMENT_V / ratingA, 'clips and element by rating'))
     return {
       elements: [{
         id: '', from: 'in', to: 'out', does: 'contact',

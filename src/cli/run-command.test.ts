@@ -1,0 +1,136 @@
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { writeRecord } from '../record/index.ts'
+import { onOff } from '../../test/builders/circuits.ts'
+import { link, makeRecord, part, wire, years } from '../../test/builders/record.ts'
+import { HELP } from './help.ts'
+import { runCommand } from './run-command.ts'
+
+const folder = mkdtempSync(join(tmpdir(), 'loomwright-'))
+
+function write(name: string, text: string | Uint8Array): string {
+  const file = join(folder, name)
+  writeFileSync(file, text)
+  return file
+}
+
+/** Battery of 12 V and 0.1 Ω, a switch, a resistor of 5.9 Ω; from 1960 on a lamp instead. */
+const record = makeRecord({
+  metals: ['body'], assume: { jointOhm: 0, contactOhm: 0 },
+  parts: [
+    part('battery', 'battery', { emfV: 12, ohm: 0.1 }), part('switch', 'control', onOff()),
+    part('heater', 'resistor', { ohm: 5.9 }, { role: 'load', fits: years(1950, 1959) }), part('lamp', 'lamp', { powerW: 21 }, { role: 'load', fits: years(1960) }),
+  ],
+  wires: [
+    link('w1', 'battery:+', 'switch:a'), link('w2', 'switch:b', 'heater:a', { fits: years(1950, 1959) }), link('w3', 'heater:b', 'body', { fits: years(1950, 1959) }),
+    wire('w4', 'switch:b', 'lamp:in', { ohm: 0.05, fits: years(1960) }), link('w5', 'lamp:out', 'body', { fits: years(1960) }), link('e', 'battery:-', 'body'),
+  ],
+})
+const file = write('record.json', writeRecord(record))
+
+async function run(...args: string[]) {
+  let printed = '', said = ''
+  const code = await runCommand(args, { print: (text) => { printed += text }, complain: (text) => { said += text }, progress: () => undefined }, HELP)
+  return { code, printed, said, json: () => JSON.parse(printed) as Record<string, never> }
+}
+
+describe('check', () => {
+  it('is content with a vehicle that resolves', async () => {
+    expect(await run('check', file, '--year', '1955')).toMatchObject({ code: 0 })
+  })
+
+  it('exits 1 where the vehicle cannot be told, and says what to find out', async () => {
+    const { code, printed } = await run('check', file)
+    expect(code).toBe(1)
+    expect(printed).toContain('find out the year')
+  })
+
+  it('exits 2 on a record that cannot be read', async () => {
+    const { code, said } = await run('check', write('broken.json', '{ "format": "loomwright-record", '))
+    expect(code).toBe(2)
+    expect(said).toMatch(/line 1/)
+    expect(said).not.toMatch(/at .*\.ts:\d/)
+  })
+
+  it('exits 2 on text that is not UTF-8', async () => {
+    const { code, said } = await run('check', write('latin.json', Uint8Array.of(0x7b, 0xe9, 0x7d)))
+    expect(code).toBe(2)
+    expect(said).toContain('UTF-8')
+  })
+})
+
+describe('solve', () => {
+  it('gives the amps of a wire', async () => {
+    const { code, json } = await run('solve', file, '--year', '1955', '--set', 'switch=on', '--json')
+    expect(code).toBe(0)
+    expect(json()).toMatchObject({ wires: { w2: { amps: 2, dropV: 0 } }, outcome: 'rests', floating: [] })
+  })
+
+  it('chains settings with --then', async () => {
+    const { json } = await run('solve', file, '--year', '1955', '--set', 'switch.p=on', '--then', '--set', 'switch=off', '--json')
+    const { steps } = json() as unknown as { steps: { wires: { w2: { amps: number } } }[] }
+    expect(steps.map(({ wires }) => wires.w2.amps)).toEqual([2, 0])
+  })
+
+  it('lays faults on', async () => {
+    const { json } = await run('solve', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2=6', '--fault', 'set:battery.ohm=0.1', '--json')
+    expect(json()).toMatchObject({ wires: { w2: { amps: 1 } } })
+  })
+
+  it('prints a table for a person', async () => {
+    const { printed } = await run('solve', file, '--year', '1965', '--set', 'switch=on')
+    expect(printed).toMatch(/lamp .*volts.*% of rated/)
+    expect(printed).toContain('normal')
+  })
+
+  it.each([
+    [['--set', 'swich=on'], 'switch.p'], [['--set', 'switch=maybe'], 'off'], [['--engine', 'fast'], 'cruise'], [['--fault', 'open:w99'], 'w2'],
+    [['--fault', 'burn:w1'], 'open:WIRE'], [['--market', 'moon'], 'market'], [['--phase', 'x=y'], 'phase'], [['--wrong'], '--year'], [['--year', 'old'], 'four digits'],
+    [['--fault', 'set:battery.ohm=lots'], 'capacityAh'],
+  ])('exits 2 on %j and names what is valid', async (more, named) => {
+    const { code, said } = await run('solve', file, '--year', '1955', ...more)
+    expect(code).toBe(2)
+    expect(said).toContain(named)
+  })
+
+  it('exits 2 where the vehicle cannot be resolved', async () => {
+    expect(await run('solve', file)).toMatchObject({ code: 2 })
+  })
+})
+
+describe('meter', () => {
+  const at = ['--year', '1955', '--set', 'switch=on', '--json']
+
+  it('reads volts, amps and ohms', async () => {
+    expect((await run('meter', file, ...at, '--volts', 'switch:b', 'body')).json()).toMatchObject({ kind: 'volts', withoutMeterV: 11.8 })
+    expect((await run('meter', file, ...at, '--amps', 'w2')).json()).toMatchObject({ kind: 'amps', amps: 2 })
+    const ohms = (await run('meter', '--ohms', 'heater:a', 'body', file, ...at)).json() as unknown as { ohm: number }
+    expect(ohms.ohm).toBeCloseTo(5.9, 6)
+  })
+
+  it('puts a lamp in series with the battery lead', async () => {
+    expect((await run('meter', file, '--year', '1955', '--json', '--series-lamp', '21')).json()).toMatchObject({ lamp: { class: 'off' } })
+  })
+
+  it('exits 2 without a meter, with two, or with a point that is not there', async () => {
+    expect(await run('meter', file, ...at)).toMatchObject({ code: 2 })
+    expect(await run('meter', file, ...at, '--amps', 'w2', '--series-lamp', '5')).toMatchObject({ code: 2 })
+    const { code, said } = await run('meter', file, ...at, '--volts', 'switch:c', 'body')
+    expect(code).toBe(2)
+    expect(said).toContain('switch:b')
+  })
+})
+
+describe('commands', () => {
+  it('helps with examples', async () => {
+    const { code, printed } = await run('--help')
+    expect(code).toBe(0)
+    expect(printed).toContain('Examples')
+  })
+
+  it('exits 2 on a command that is not there', async () => {
+    expect(await run('drive')).toMatchObject({ code: 2 })
+  })
+})

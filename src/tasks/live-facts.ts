@@ -1,0 +1,184 @@
+import type { Setting, SolvedSetting } from '../circuit/index.ts'
+import { lampText, positionOf, sayAmps, wireColour, wireSize, type WireColour } from '../draw/index.ts'
+import { partKinds } from '../parts/index.ts'
+import type { PartModel, WiringPart, WiringWire } from '../record/index.ts'
+import type { LiveVehicle } from './live-vehicle.ts'
+
+/** What has been clicked: a wire, a part or a splice, by id. */
+export interface Pick { readonly kind: 'wire' | 'part' | 'splice'; readonly id: string }
+
+/** The few facts of one thing in one setting, ready to be shown. */
+export interface Facts {
+  readonly pick: Pick
+  readonly kicker: string
+  readonly title: string
+  readonly under: string
+  readonly colour: WireColour | null
+  readonly rows: readonly FactRow[]
+  readonly judgement: string
+  /** What a person does not know who has never opened one. */
+  readonly plain: string
+}
+export interface FactRow { readonly name: string; readonly said: string }
+
+/** Facts of a wire, a part or a splice; null where the vehicle has none of that id. */
+export function factsOf(live: LiveVehicle, solved: SolvedSetting, pick: Pick): Facts | null {
+  if (pick.kind === 'wire') {
+    const wire = live.wiring.wires.get(pick.id)
+    return wire ? wireFacts(live, solved, wire) : null
+  }
+  if (pick.kind === 'part') {
+    const part = live.wiring.parts.get(pick.id.split('/')[0])
+    return part ? partFacts(live, solved, part) : null
+  }
+  return junctionFacts(live, solved, pick.id)
+}
+
+// --- wires ---
+
+function wireFacts(live: LiveVehicle, solved: SolvedSetting, wire: WiringWire): Facts {
+  const colour = wireColour(wire)
+  const size = wireSize(wire)
+  const [from, to] = wire.ends.map(({ at, state }) => at === null ? state === 'loose' ? 'loose end' : 'end not known' : sayPoint(live, at))
+  const result = solved.wires[wire.id]
+  const ends = wire.ends.flatMap(({ at }, i): FactRow[] => at === null ? [] : [{ name: i === 0 ? 'At its first end' : 'At its second end', said: `${sayVolts(solved.voltages[at])}` }])
+  return {
+    pick: { kind: 'wire', id: wire.id }, kicker: `Wire ${wire.tag ?? wire.id}`, colour,
+    title: [colour.words, size === '' ? 'size not known' : typeof wire.sizeMm2 === 'number' ? `${size} mm²` : size].join(', '),
+    under: `${from} to ${to}${typeof wire.lengthMm === 'number' ? ` · ${wire.lengthMm.toLocaleString('en')} mm` : ''}`,
+    rows: [
+      ...ends,
+      { name: 'Current', said: result?.amps === null ? 'undetermined: a loop without resistance' : sayFlow(result?.amps ?? 0) },
+      { name: 'Lost in it', said: sayDrop(result?.dropV) },
+      ...wire.loom === undefined ? [] : [{ name: 'Loom', said: wire.loom === 'separate' ? 'separate' : live.wiring.looms.get(wire.loom)?.title ?? wire.loom }],
+    ],
+    judgement: judgeWire(solved, wire, result?.amps ?? null, from, to), plain: '',
+  }
+}
+
+function judgeWire(solved: SolvedSetting, wire: WiringWire, amps: number | null, from: string, to: string): string {
+  if (amps !== null && Math.abs(amps) >= 0.005) return `Carries ${sayAmps(Math.abs(amps))} from ${amps > 0 ? from : to} to ${amps > 0 ? to : from}.`
+  const volts = wire.ends.map(({ at }) => at === null ? null : solved.voltages[at] ?? null)
+  if (volts.every((one) => one === null)) return 'No path leads here in this setting: a meter shows nothing steady.'
+  const most = Math.max(...volts.map((one) => Math.abs(one ?? 0)))
+  return most >= 1 ? 'Live, but nothing draws through it.' : 'Dead in this setting.'
+}
+
+// --- parts ---
+
+function partFacts(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): Facts {
+  const netPart = live.circuit.network.parts.find(({ id }) => id === part.id)
+  const model = netPart?.model
+  return {
+    pick: { kind: 'part', id: part.id }, kicker: part.tag ? `Part ${part.tag}` : 'Part', title: part.title, colour: null,
+    under: [part.kind.replace('-', ' '), part.place === undefined ? '' : live.wiring.places.get(part.place)?.title ?? ''].filter(Boolean).join(' · '),
+    rows: [
+      ...axisRows(part, model, solved.setting), ...lampRows(part, model, solved), ...elementRows(part, model, solved),
+      ...stateRows(part, model, solved), ...terminalRows(live, solved, part),
+    ],
+    judgement: judgePart(part, model, solved),
+    plain: partKinds.find(({ kind }) => kind === part.kind)?.plain ?? '',
+  }
+}
+
+const keyOf = (part: string, inner: string) => inner === '' ? part : `${part}.${inner}`
+
+function axisRows(part: WiringPart, model: PartModel | undefined, setting: Setting): FactRow[] {
+  return (model?.axes ?? []).map((axis) => ({
+    name: axis.title === part.title ? 'Position' : axis.title, said: `${positionOf(part.id, model, axis.id, setting)}${axis.range?.unit ? ` ${axis.range.unit}` : ''}`,
+  }))
+}
+
+function lampRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
+  return (model?.lamps ?? []).flatMap((lamp) => {
+    const result = solved.lamps[keyOf(part.id, lamp.id)]
+    const name = lamp.id === '' ? '' : `${lamp.title ?? lamp.id}: `
+    if (!result) return []
+    return [
+      { name: `${name}volts across`, said: `${result.volts.toFixed(2)} V of ${lamp.ratedV} V, ${Math.round(result.percent)} %` },
+      { name: `${name}light`, said: `${result.class}${result.class === 'off' ? '' : `, ${Math.round(result.light * 100)} % of its rated light`}` },
+    ].map((row) => ({ ...row, name: row.name.charAt(0).toUpperCase() + row.name.slice(1) }))
+  })
+}
+
+function elementRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
+  const shown = (model?.elements ?? []).filter(({ does }) => does !== 'joint')
+  return shown.flatMap(({ id, does, from, to }) => {
+    const result = solved.elements[keyOf(part.id, id)]
+    if (!result) return []
+    const name = id === '' ? 'Now' : id.replaceAll('-', ' ')
+    const amps = result.amps === null ? 'amps undetermined' : Math.abs(result.amps) < 0.0005 ? 'no current' : sayAmps(Math.abs(result.amps))
+    return [{ name: name.charAt(0).toUpperCase() + name.slice(1), said: does === 'contact' ? `${from} to ${to}: ${amps}` : `${sayVolts(result.volts)} · ${amps}` }]
+  })
+}
+
+function stateRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
+  const states = (model?.states ?? []).map(({ id }) => ({ name: id.charAt(0).toUpperCase() + id.slice(1), said: solved.states[keyOf(part.id, id)] ?? '' }))
+  const phase = solved.phases[part.id]
+  if (!phase) return states
+  return [...states, { name: 'Goes through', said: phase.cycle ? `${phase.cycle.join(', ')}${phase.rate ? ` · ${phase.rate}` : ''}` : phase.rate ?? `rests: ${phase.rests ?? ''}` }]
+}
+
+function terminalRows(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): FactRow[] {
+  return [...part.terminals.values()].map(({ id, marking }) => {
+    const point = `${part.id}:${id}`
+    const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `${wireColour(wire).letters}`)
+    const seat = [...live.wiring.fixings.values()].find(({ joins }) => joins.includes(point))?.joins.find((other) => other !== point)
+    const joined = [...wires, ...seat === undefined ? [] : [`on ${sayPoint(live, seat)}`]].join(', ')
+    return { name: `Terminal ${marking}`, said: [sayVolts(solved.voltages[point]), joined === '' ? 'no wire' : joined].join(' · ') }
+  })
+}
+
+function judgePart(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): string {
+  const blown = (model?.states ?? []).some(({ id }) => solved.states[keyOf(part.id, id)] === 'blown')
+  if (blown) return 'Blown. Find out why before another of the same size goes in.'
+  const lamps = (model?.lamps ?? []).flatMap((lamp) => solved.lamps[keyOf(part.id, lamp.id)] ?? [])
+  const odd = lamps.find((lamp) => lamp.class !== 'off' && lamp.class !== 'normal')
+  if (odd) return `Gets ${lampText(odd).text} of its rated volts.`
+  if (lamps.length > 0) return lamps.some((lamp) => lamp.class === 'normal') ? 'Burns as it should.' : 'Off in this setting.'
+  return ''
+}
+
+// --- splices and connectors ---
+
+function junctionFacts(live: LiveVehicle, solved: SolvedSetting, id: string): Facts | null {
+  const mating = live.wiring.matings.get(id)
+  const points = mating ? mating.joins : [id]
+  if (!mating && !live.wiring.splices.has(id)) return null
+  const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at !== null && points.includes(at)))
+  return {
+    pick: { kind: 'splice', id }, kicker: mating ? 'Connector' : 'Splice', title: mating?.title ?? id, under: `${wires.length} wires`, colour: null,
+    rows: [
+      ...points.map((point) => ({ name: points.length > 1 ? point : 'Now', said: sayVolts(solved.voltages[point]) })),
+      ...wires.map((wire) => ({ name: `Wire ${wire.tag ?? wire.id}`, said: `${wireColour(wire).words} · ${sayAmps(Math.abs(solved.wires[wire.id]?.amps ?? 0))}` })),
+    ],
+    judgement: '', plain: '',
+  }
+}
+
+// --- words ---
+
+/** A point of the wiring as a person would say it. */
+export function sayPoint({ wiring }: LiveVehicle, at: string): string {
+  const [owner, terminal] = at.split(':')
+  const part = wiring.parts.get(owner)
+  if (part) return `${part.title.charAt(0).toLowerCase()}${part.title.slice(1)} ${part.terminals.get(terminal ?? '')?.marking ?? ''}`.trim()
+  const metal = wiring.metals.get(at)
+  if (metal) return metal.title
+  return wiring.splices.has(at) ? `splice ${at}` : at
+}
+
+export function sayVolts(volts: number | null | undefined): string {
+  if (volts === null || volts === undefined) return 'floating, no path'
+  const rounded = Math.round(volts * 100) / 100
+  return `${rounded < 0 ? '−' : ''}${Math.abs(rounded).toFixed(2)} V`
+}
+
+function sayFlow(amps: number): string {
+  return Math.abs(amps) < 0.0005 ? 'none' : sayAmps(Math.abs(amps))
+}
+
+function sayDrop(volts: number | null | undefined): string {
+  if (volts === null || volts === undefined) return 'undetermined'
+  return `${Math.abs(volts) < 0.01 ? `${(Math.abs(volts) * 1000).toFixed(1)} mV` : `${Math.abs(volts).toFixed(2)} V`}`
+}

@@ -1,0 +1,129 @@
+import { prepareCircuit, solveSetting, type Circuit, type Setting, type Solution, type SolvedSetting } from '../circuit/index.ts'
+import { drawPaths, lampText, renderGroups, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
+import { partKinds } from '../parts/index.ts'
+import type { AxisSpec, Vehicle, Wiring, WiringRecord } from '../record/index.ts'
+import { openVehicle } from './open-vehicle.ts'
+import { firstVehicle, readChoices, type VehicleChoices } from './vehicle-choices.ts'
+
+/** A vehicle held open for the page: its circuit, and its drawing laid out. */
+export interface LiveVehicle {
+  readonly record: WiringRecord
+  readonly vehicle: Vehicle
+  readonly choices: VehicleChoices
+  readonly wiring: Wiring
+  readonly circuit: Circuit
+  readonly scene: Scene
+}
+
+export type OpenedLive =
+  | { readonly ok: true; readonly live: LiveVehicle }
+  | { readonly ok: false; readonly said: string; readonly sentences: readonly string[]; readonly vehicle: Vehicle; readonly choices: VehicleChoices | null }
+
+/** Opens a record's text for one vehicle; without one, for the first that the record knows. */
+export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): OpenedLive {
+  let choices: VehicleChoices | null = null
+  let vehicle: Vehicle = asked ?? {}
+  const opened = openVehicle(text, (record) => {
+    choices = readChoices(record)
+    return vehicle = asked ?? firstVehicle(choices)
+  })
+  if (!opened.ok) {
+    const problems = opened.problems.map(({ sentence }) => sentence)
+    if (opened.stage === 'record') return { ok: false, said: `This record cannot be read: ${opened.count} ${opened.count === 1 ? 'thing is' : 'things are'} wrong.`, sentences: problems, vehicle, choices: null }
+    const clashes = [...opened.conflicts, ...opened.cannotTell].map(({ sentence }) => sentence)
+    return { ok: false, said: 'The record does not give one wiring for this vehicle.', sentences: [...problems, ...clashes], vehicle, choices }
+  }
+  const { record, wiring } = opened
+  const circuit = prepareCircuit(wiring, partKinds)
+  const models = new Map(circuit.network.parts.map(({ id, model }) => [id, model]))
+  return { ok: true, live: { record, vehicle, choices: choices ?? readChoices(record), wiring, circuit, scene: drawPaths(wiring, models, sheet) } }
+}
+
+/** The same vehicle drawn for a sheet of another size. */
+export function redrawLive(live: LiveVehicle, sheet: Sheet): LiveVehicle {
+  const models = new Map(live.circuit.network.parts.map(({ id, model }) => [id, model]))
+  return { ...live, scene: drawPaths(live.wiring, models, sheet) }
+}
+
+/** One axis of one control, as the page lays it out. */
+export interface PanelAxis {
+  readonly key: string
+  readonly part: string
+  readonly title: string
+  readonly spec: AxisSpec
+}
+
+/** All controls of the vehicle: those moved by hand first, then those that the vehicle itself moves. */
+export function panelAxes({ circuit }: LiveVehicle): PanelAxis[] {
+  const all = circuit.network.parts.flatMap(({ id, part, model }) => (model.axes ?? []).map((spec): PanelAxis => ({
+    key: `${id}.${spec.id}`, part: id, spec,
+    title: (model.axes?.length ?? 0) > 1 && spec.title !== part.title ? `${part.title}, ${spec.title.toLowerCase()}` : spec.title,
+  })))
+  const byHand = ({ spec }: PanelAxis) => spec.movedBy === 'driver' || spec.movedBy === 'passenger'
+  return [...all.filter(byHand), ...all.filter((axis) => !byHand(axis))]
+}
+
+/** What holds in one setting; of parts that flash or sweep, the moment in which most light is shown. */
+export function solveLive({ circuit }: LiveVehicle, setting: Setting, withStanding = false): SolvedSetting {
+  const { solved } = solveSetting(circuit, setting, { skipStanding: !withStanding })
+  const moments = Object.values(solved.phases).flatMap(({ solutions }) => solutions ?? [])
+  const brightest = moments.reduce<Solution>((best, one) => lightOf(one) > lightOf(best) + 1e-9 ? one : best, solved)
+  return { ...solved, ...brightest }
+}
+
+function lightOf({ lamps }: Solution): number {
+  return Object.values(lamps).reduce((sum, { light }) => sum + Math.min(1, light), 0)
+}
+
+export function drawLive({ scene }: LiveVehicle, solved: SolvedSetting): DrawnGroup[] {
+  return renderGroups(scene, solved)
+}
+
+/** What is lit, in one sentence for someone who does not see the drawing. */
+export function sayLit({ circuit }: LiveVehicle, solved: SolvedSetting): string {
+  const lit = circuit.network.lamps.flatMap(({ id, spec }) => {
+    const lamp = solved.lamps[id]
+    if (!lamp || lamp.class === 'off') return []
+    const part = circuit.network.wiring.parts.get(id.split('.')[0])
+    return [`${part?.title ?? id}${spec.id === '' ? '' : ` (${spec.title ?? spec.id})`} ${lampText(lamp).text}`]
+  })
+  return lit.length === 0 ? 'No lamp is lit.' : `Lit: ${lit.join(', ')}.`
+}
+
+/** What a person should be told of the setting as a whole. */
+export function sayOfSetting({ circuit }: LiveVehicle, solved: SolvedSetting): string[] {
+  const title = (part: string) => circuit.network.wiring.parts.get(part)?.title ?? part
+  const phases = Object.entries(solved.phases).flatMap(([part, { cycle, rate }]) => {
+    if (cycle && cycle.length > 1) return [`${title(part)}: goes through ${cycle.join(', ')}${rate ? `, ${rate}` : ''}; the moment shown is “${solved.at[part] ?? cycle[0]}”.`]
+    return rate ? [`${title(part)}: ${rate}.`] : []
+  })
+  return [...solved.outcome === 'chatters' ? [sayChatter(circuit, solved)] : [], ...phases, ...solved.notes, ...solved.standing.map((state) => sayStanding(circuit, solved, state))]
+}
+
+function sayChatter({ network }: Circuit, solved: SolvedSetting): string {
+  const steps = solved.cycle ?? []
+  const moving = Object.keys(solved.states).filter((key) => new Set(steps.map(({ states }) => states[key])).size > 1)
+  const names = [...new Set(moving.map((key) => network.wiring.parts.get(key.split('.')[0])?.title ?? key))]
+  return `This setting does not come to rest: ${names.join(' and ') || 'a contact'} chatters between ${steps.length} states. One of them is shown.`
+}
+
+function sayStanding({ network }: Circuit, solved: SolvedSetting, state: Solution & { readonly name: string }): string {
+  const other = Object.keys(state.states).filter((key) => state.states[key] !== solved.states[key])
+  const said = other.map((key) => `${network.wiring.parts.get(key.split('.')[0])?.title ?? key} ${state.states[key]}`)
+  return `Another state can stand in this setting (${state.name})${said.length > 0 ? `: ${said.join(', ')}` : ''}.`
+}
+
+/** Values that nobody stated and the answer rests on, alike ones together. */
+export interface AssumedLine { readonly said: string; readonly where: readonly string[] }
+
+export function sayAssumed({ circuit, wiring }: LiveVehicle): AssumedLine[] {
+  const lines = new Map<string, string[]>()
+  for (const { path, value, why, source } of [...circuit.network.assumed, ...wiring.assumed]) {
+    const shown = typeof value === 'number' ? String(Math.round(value * 1e4) / 1e4) : String(value)
+    const said = `${lastWord(path)} ${shown}: ${why} (${source})`
+    lines.set(said, [...lines.get(said) ?? [], path])
+  }
+  return [...lines].map(([said, where]) => ({ said, where })).sort((a, b) => b.where.length - a.where.length)
+}
+
+const lastWord = (path: string) => path.split('.').at(-1) ?? path
