@@ -69,9 +69,9 @@ export class Circuit {
 
   /** Solve with the states, phases and machine excitations of the condition as they are. */
   solveFixed(setting: Setting, condition: Condition): void {
+    if (setting !== this.setting) for (const now of this.nows) now.read(setting)
     this.setting = setting
     this.condition = condition
-    for (const now of this.nows) now.read(setting)
     for (const e of this.moving) {
       const { law, part } = this.network.elements[e]
       if (typeof law === 'function') this.setLaw(e, law(this.nows[part]))

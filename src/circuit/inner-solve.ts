@@ -78,7 +78,7 @@ export class InnerSolver {
       return dot(residual, step)
     }
     const slope1 = slopeAt(1)
-    if (slope1 > -0.9 * slope0) findRoot(slopeAt, 0, 1, slope0, slope1, 1e-12, -0.1 * slope0)
+    if (slope1 > -0.3 * slope0) findRoot(slopeAt, 0, 1, slope0, slope1, 1e-12, -0.1 * slope0)
     volts.set(trial)
     return worst
   }

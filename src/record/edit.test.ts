@@ -4,6 +4,7 @@ import { expectLawful } from '../../test/builders/expect-lawful.ts'
 import { fakeKinds } from '../../test/builders/fake-kinds.ts'
 import { sampleRecord } from '../../test/builders/sample-record.ts'
 import { mustApplyEdit, type Edit } from './edit.ts'
+import { editsToRemove } from './remove-item.ts'
 import { valueAt, type Json, type Path } from './path.ts'
 
 function refusalOf(edit: Edit | readonly Edit[]): string {
@@ -52,6 +53,19 @@ test.each<[string, Edit, RegExp]>([
   ['an inherited name inside', { kind: 'put', path: at('claims.x'), value: { about: ['title'], how: 'seen', says: { constructor: 1 } } }, /constructor cannot be used/],
 ])('%s is refused', (_name, edit, why) => {
   expect(refusalOf(edit)).toMatch(why)
+})
+
+test('an item goes with the claims about it and comes back with them', () => {
+  const edits = editsToRemove(sampleRecord(), 'w1')
+  expect(edits.map(({ path }) => path.join('.'))).toEqual(['claims.cl1', 'claims.cl2', 'wires.w1'])
+  expect(refusalOf(edits)).toBe('')
+  expect(refusalOf({ kind: 'remove', path: at('wires.w1') })).toMatch(/claims\.cl1\.about\.1/)
+  expect(() => editsToRemove(sampleRecord(), 'w99')).toThrow('nothing has the id w99')
+})
+
+test('too deep a value is refused', () => {
+  const deep = JSON.parse(`${'['.repeat(98)}${']'.repeat(98)}`) as Json
+  expect(refusalOf({ kind: 'put', path: at('claims.x'), value: { about: ['title'], how: 'seen', says: deep } })).toMatch(/deeper than 100 levels/)
 })
 
 test('a refused edit that must apply throws', () => {

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { DEEPEST_NESTING } from './parse-json.ts'
 import type { PartKind } from './part-kind.ts'
 import { isInherited, isObject, isSameJson, showPath, valueAt, type Json, type Path } from './path.ts'
 import { showValue, type Problem } from './problem.ts'
@@ -76,7 +77,9 @@ type Step = { readonly ok: true; readonly document: Json; readonly undo: Edit } 
 /** One edit of a bare document, whatever becomes of its soundness. */
 export function takeStep(document: Json, edit: Edit): Step {
   if (edit.path.length === 0) return { ok: false, why: 'the whole record cannot be edited at once' }
-  const name = [...edit.path, ...listKeys(edit.kind === 'put' ? edit.value : edit.kind === 'set' ? edit.to : null)].find(isInherited)
+  const value = edit.kind === 'put' ? edit.value : edit.kind === 'set' ? edit.to : null
+  if (edit.path.length + depthOf(value) > DEEPEST_NESTING) return { ok: false, why: `it would be deeper than ${DEEPEST_NESTING} levels` }
+  const name = [...edit.path, ...listKeys(value)].find(isInherited)
   if (name !== undefined) return { ok: false, why: `${name} cannot be used as a name` }
   switch (edit.kind) {
     case 'put': return put(document, edit.path, edit.value)
@@ -159,6 +162,10 @@ function schemaAt(document: Json, at: Path): Schema | undefined {
     schema = schemaUnder(schemaFor(schema, here ?? {}), at[i])
   }
   return schema
+}
+
+function depthOf(value: Json): number {
+  return typeof value === 'object' && value !== null ? 1 + Math.max(0, ...Object.values(value).map(depthOf)) : 0
 }
 
 function listKeys(value: Json): string[] {

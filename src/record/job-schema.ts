@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { editSchema, type Edit } from './edit.ts'
 import type { Json } from './path.ts'
 import {
-  colour, FORMAT_VERSION, id, known, lengthMm, ohm, point, recordSchema, text, vehicleSchema, type Colour, type KindSchema, type Vehicle,
+  colour, FORMAT_VERSION, id, known, lengthMm, point, recordSchema, text, vehicleSchema, type DeepReadonly, type KindSchema, type Vehicle,
   type WiringRecord,
 } from './schema.ts'
 
@@ -90,13 +90,11 @@ export function jobSchema(kinds: readonly KindSchema[]) {
   })
 }
 
-type Readonly1<T> = { readonly [K in keyof T]: T[K] }
-
-export type SurveyEntry = Readonly1<z.infer<typeof surveyEntry>> & { readonly colour?: Colour | 'bare' | 'unknown' }
-export type Reading = Readonly1<z.infer<typeof reading>>
-export type Photo = Readonly1<z.infer<typeof photo>>
-export type Tick = Readonly1<z.infer<typeof tick>>
-export interface Alteration extends Omit<Readonly1<z.infer<typeof alteration>>, 'edits' | 'undo'> {
+export type SurveyEntry = DeepReadonly<z.infer<typeof surveyEntry>>
+export type Reading = DeepReadonly<z.infer<typeof reading>>
+export type Photo = DeepReadonly<z.infer<typeof photo>>
+export type Tick = DeepReadonly<z.infer<typeof tick>>
+export type Alteration = Omit<DeepReadonly<z.infer<typeof alteration>>, 'edits' | 'undo'> & {
   readonly edits: readonly Edit[]
   readonly undo?: readonly Edit[]
 }

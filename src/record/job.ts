@@ -1,7 +1,7 @@
 import { inIdOrder } from './compare-ids.ts'
 import { jobSchema, type Job } from './job-schema.ts'
 import { nearest } from './nearest.ts'
-import { parseJson } from './parse-json.ts'
+import { DEEPEST_NESTING, parseJson } from './parse-json.ts'
 import type { PartKind } from './part-kind.ts'
 import { isObject, type Path } from './path.ts'
 import { makeProblem, refuse, underPath, type Problem, type Refused } from './problem.ts'
@@ -23,7 +23,8 @@ export function writeJob(job: Job): string {
 
 /** Reads a job from its text: the whole of it with its record and vehicle, or every problem that it has. */
 export function readJob(text: string, kinds: readonly PartKind[]): ReadJob {
-  const parsed = parseJson(text)
+  // The record in it may be as deep as a record by itself.
+  const parsed = parseJson(text, DEEPEST_NESTING + 10)
   if (!parsed.ok) return refuse([parsed.problem])
   const problems = [...parsed.problems, ...findJobProblems(parsed.value, kinds)]
   if (problems.length > 0) return refuse(problems)

@@ -24,7 +24,7 @@ export function mergeJobs(base: Job, branches: readonly JobBranch[], kinds: read
     ...Object.fromEntries(fields.map(({ key, value }) => [key, value])),
     record,
     alterations: alterations.merged,
-    ...Object.fromEntries((['survey', 'readings', 'photos', 'progress'] as const).map((key) => [key, unite([base, ...jobs].map((one) => one[key]))])),
+    ...Object.fromEntries((['survey', 'readings', 'photos', 'progress'] as const).map((key) => [key, unite<unknown>([base, ...jobs].map((one) => one[key]))])),
   }
   const differing = [...fields.filter(({ differs }) => differs).map(({ key }) => key), ...alterations.differing]
   return { job: withoutAbsent(job), undecided, differing }

@@ -14,10 +14,10 @@ export type ParsedJson =
  * (the first value would be lost without a word), refuses keys that every object inherits, and stops at a size and a
  * depth before they cost anything. A byte order mark is passed over.
  */
-export function parseJson(text: string): ParsedJson {
+export function parseJson(text: string, deepest = DEEPEST_NESTING): ParsedJson {
   const tooLarge = findTooLarge(text)
   if (tooLarge) return { ok: false, problem: tooLarge }
-  const reader = new JsonReader(text)
+  const reader = new JsonReader(text, deepest)
   try {
     const value = reader.readDocument()
     return { ok: true, value, problems: reader.problems }
@@ -53,10 +53,12 @@ class JsonReader {
   readonly problems: Problem[] = []
   private readonly text: string
   private readonly path: string[] = []
+  private readonly deepest: number
   private at: number
 
-  constructor(text: string) {
+  constructor(text: string, deepest: number) {
     this.text = text
+    this.deepest = deepest
     this.at = text.startsWith('\uFEFF') ? 1 : 0
   }
 
@@ -111,8 +113,8 @@ class JsonReader {
   }
 
   private open(): void {
-    if (this.path.length >= DEEPEST_NESTING) {
-      throw new JsonFault(makeProblem(this.path.slice(0, 5), `at most ${DEEPEST_NESTING} levels of nesting`, 'more'))
+    if (this.path.length >= this.deepest) {
+      throw new JsonFault(makeProblem(this.path.slice(0, 5), `at most ${this.deepest} levels of nesting`, 'more'))
     }
     this.at++
     this.skipSpace()

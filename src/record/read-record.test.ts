@@ -57,6 +57,14 @@ describe('shape', () => {
     expect(problemsAfter((sample) => { sample.parts.tail.params.powrW = 5 })).toEqual(['parts.tail.params.powrW: powrW is not known here; the nearest is powerW.'])
   })
 
+  test('any entry of a map of parameters may have its own fits', () => {
+    const relay = (winding: object) => part('r', 'relay', { windings: { a: winding } })
+    const read = (winding: object) => problemsOf(writeRecord(makeRecord({ parts: [relay(winding)] })))
+    expect(read({ ohm: 80, fits: [{ years: { from: 1960 } }] })).toEqual([])
+    expect(read({ ohm: 80, fits: [] })).toEqual(['parts.r.params.windings.a.fits: expected a list of at least 1, found an empty list.'])
+    expect(read({ ohms: 80 })).toContain('parts.r.params.windings.a.ohms: ohms is not known here; the nearest is ohm.')
+  })
+
   test('an object of the wrong shape is named by its own fields', () => {
     expect(problemsAfter((sample) => { sample.wires.w13.ends[1].at = { place: 'boot', state: 'lose' } })).toEqual(
       ['wires.w13.ends.1.at.state: expected one of "unknown", "loose", found "lose"; the nearest is loose.'])

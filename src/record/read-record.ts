@@ -36,7 +36,7 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
   const shape = checkShape(document, schema)
   const census = takeCensus(document, shape.broken)
   const byName = new Map(kinds.map((kind) => [kind.kind, kind]))
-  return [
+  const problems = [
     ...shape.problems,
     ...findIdProblems(document),
     ...findReferenceProblems(census, byName),
@@ -46,6 +46,8 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
     ...findPositionProblems(census),
     ...findClaimProblems(census, schema),
   ]
+  // A wrong condition inside parameters is met twice: by its kind's schema and by the record's own look at conditions.
+  return [...new Map(problems.map((problem) => [problem.sentence, problem])).values()]
 }
 
 /** A file of a later version may hold anything; the only thing to say is which version it is. */

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { fakeKinds } from '../../test/builders/fake-kinds.ts'
 import { fixing, makeRecord, mustResolve, part, wire, years, type RecordPlan } from '../../test/builders/record.ts'
@@ -43,6 +44,25 @@ test('nothing conditional is left', () => {
   const wiring = mustResolve(sampleRecord(), { year: 1965 }, fakeKinds)
   const text = JSON.stringify(wiring, (key, value) => value instanceof Map ? [...value] : key === 'vehicle' ? undefined : value)
   expect(text).not.toMatch(/"fits"|paramSets/)
+})
+
+test('any vehicle gives a whole wiring or reasons why not', () => {
+  const edition = fc.record({
+    year: fc.integer({ min: 1950, max: 1970 }), market: fc.constantFrom('home', 'export', 'moon'),
+    options: fc.dictionary(fc.constantFrom('towbar', 'fog'), fc.boolean()), serials: fc.constantFrom({}, { chassis: 'A 12' }),
+  }, { requiredKeys: [] })
+  const item = fc.constantFrom('tail', 'tow', 'switch', 'main', 'rear', 'w1', 's1', 'body', 'dash', 'r1', 'd1', 'nothing')
+  const vehicle = fc.tuple(edition, fc.array(fc.record({ item, asOf: edition }), { maxLength: 2 })).map(([own, exceptions]): Vehicle => ({ ...own, exceptions }))
+  fc.assert(fc.property(vehicle, (one) => {
+    const resolved = resolveVehicle(sampleRecord(), one, fakeKinds)
+    if (!resolved.ok) return expect(resolved.problems.length + resolved.conflicts.length + resolved.cannotTell.length).toBeGreaterThan(0)
+    const { parts, splices, metals, wires } = resolved.wiring
+    for (const { at } of [...wires.values()].flatMap(({ ends }) => ends)) {
+      if (at === null || at.startsWith('front:') || at.startsWith('rear:')) continue
+      const [owner, end] = at.split(':')
+      expect(end === undefined ? splices.has(owner) || metals.has(owner) : parts.get(owner)?.terminals.has(end)).toBe(true)
+    }
+  }), { numRuns: 300 })
 })
 
 test('a renamed terminal keeps what it is inside', () => {

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { allowFits } from './allow-fits.ts'
 import type { Json } from './path.ts'
 
 /** The version of the record's and the job's file format. */
@@ -22,7 +23,7 @@ export function known<T extends z.ZodType>(value: T) {
 }
 
 export const lengthMm = known(z.number().min(0).max(100_000))
-export const ohm = known(z.number().min(0).max(1e9))
+const ohm = known(z.number().min(0).max(1e9))
 
 /** All of one condition must hold; a `fits` holds when any of its conditions does. */
 const condition = z.strictObject({
@@ -181,7 +182,8 @@ const partBase = {
 
 /** A parameter that the kind does not know is a slip, never passed over; a kind may say that it takes any. */
 function strictParams({ params }: KindSchema) {
-  return params.def.catchall ? params.partial() : params.partial().strict()
+  const conditional = allowFits(params, fits)
+  return conditional.def.catchall ? conditional.partial() : conditional.partial().strict()
 }
 
 /** The parameters of a control row, winding set and so on differ by kind; each kind brings its own schema. */
@@ -234,7 +236,7 @@ export function recordSchema(kinds: readonly KindSchema[]) {
   })
 }
 
-type DeepReadonly<T> = Json extends T ? T : T extends object ? { readonly [K in keyof T]: DeepReadonly<T[K]> } : T
+export type DeepReadonly<T> = Json extends T ? T : T extends object ? { readonly [K in keyof T]: DeepReadonly<T[K]> } : T
 
 export type WiringRecord = Omit<DeepReadonly<z.infer<ReturnType<typeof recordSchema>>>, 'parts'> & {
   readonly parts: Readonly<Record<string, RecordPart>>

@@ -2,15 +2,13 @@
 import * as z from 'zod'
 import type { Params, PartKind, TerminalSpec } from '../../src/record/index.ts'
 
-const fits = z.array(z.json()).optional()
-
 /** Its ends come from the rows of contacts, as in a real control. */
 const controlParams = z.strictObject({
   axes: z.record(z.string(), z.strictObject({
     positions: z.array(z.string()).optional(), range: z.strictObject({ from: z.number(), to: z.number() }).optional(),
     rest: z.union([z.string(), z.number()]),
   })),
-  rows: z.record(z.string(), z.strictObject({ when: z.record(z.string(), z.array(z.string())), joins: z.array(z.string()), fits })).optional(),
+  rows: z.record(z.string(), z.strictObject({ when: z.record(z.string(), z.array(z.string())), joins: z.array(z.string()) })).optional(),
 })
 
 export const fakeKinds: readonly PartKind[] = [
