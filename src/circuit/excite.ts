@@ -29,12 +29,16 @@ function regulate(circuit: Circuit, setting: Setting, condition: Condition, r: n
   const { spec, part } = circuit.network.regulators[r]
   const before = condition.regulatorOhm[r]
   const low = Math.log(spec.closedOhm), high = Math.log(spec.openOhm)
+  let excited = Float64Array.from(condition.emf)
+  // Each trial starts from the EMFs with the contact closed: with it open the field may die, and would then stay dead.
   const over = (x: number): number => {
     condition.regulatorOhm[r] = Math.exp(x)
+    condition.emf.set(excited)
     excite(circuit, setting, condition)
     return spec.reach(circuit.views[part]) - 1
   }
   const overClosed = over(low)
+  excited = Float64Array.from(condition.emf)
   if (overClosed > REACH) {
     const overOpen = over(high)
     if (overOpen < -REACH) over(findRoot(over, low, high, overClosed, overOpen, 1e-12, REACH).x)

@@ -1,22 +1,19 @@
 import type { Assumption, Default, Wiring, WiringEnd, WiringFixing, WiringWire } from '../record/index.ts'
 import { DEFAULT_LENGTH_MM, measureWires, type WireRoute } from '../routes/index.ts'
-import { findConductor } from '../standards/index.ts'
+import { findConductor, nameSource, partDefaults, type PartDefault } from '../standards/index.ts'
 
 /** A plain resistance between two points: a wire with its two joints, a fixing, or two ways that meet. */
 export interface JoinElement { readonly id: string; readonly from: string; readonly to: string; readonly ohm: number }
 
 const PRACTICE = 'common practice, no source'
-/** A crimped or screwed joint, and a fixing on clean metal, ohm. */
-const JOINT_OHM = 0.002
-const FIXING_OHM = 0.001
 /** Size taken for a wire of which nothing is known, mm². */
 const DEFAULT_MM2 = 1
 
 /** All resistances of a wiring that belong to no part. What had to be assumed is added to `assumed`. */
 export function joinElements(wiring: Wiring, assumed: Assumption[]): JoinElement[] {
   const routes = measureWires(wiring)
-  const joint = recordOr(wiring.assume.jointOhm, wiring, JOINT_OHM, 'a crimped or screwed joint')
-  const onMetal = recordOr(wiring.assume.fixingOhm, wiring, FIXING_OHM, 'a fixing on clean metal')
+  const joint = recordOr(wiring.assume.jointOhm, wiring, partDefaults.jointMohm)
+  const onMetal = recordOr(wiring.assume.fixingOhm, wiring, partDefaults.fixingMohm)
   const take = (value: number | 'unknown' | undefined, fallback: Default, path: string): number => {
     if (typeof value === 'number') return value
     assumed.push({ path, ...fallback })
@@ -37,8 +34,8 @@ export function joinElements(wiring: Wiring, assumed: Assumption[]): JoinElement
 }
 
 /** What the record's owner assumes, or the general default. */
-function recordOr(value: number | undefined, { assume }: Wiring, usual: number, why: string): Default {
-  return value === undefined ? { value: usual, why, source: PRACTICE } : { value, why: assume.why ?? 'assumed throughout', source: 'the record' }
+function recordOr(value: number | undefined, { assume }: Wiring, usual: PartDefault): Default {
+  return value === undefined ? { value: usual.value / 1000, why: usual.item, source: nameSource(usual.source) } : { value, why: assume.why ?? 'assumed throughout', source: 'the record' }
 }
 
 /** The point at which an end of a wire sits; an end that is loose or unknown is a point of its own, `wire.1` or `wire.2`. */
@@ -57,7 +54,7 @@ function wireOhm(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed: As
     return wireOhm(wiring, { ...wire, sizeStrands: undefined, sizeAwg: undefined, copperDiameterMm: undefined, sizeMm2: DEFAULT_MM2 }, route, [])
   }
   if (found.assumed) {
-    assumed.push({ path: `wires/${wire.id}/ohmPerM`, value: found.ohmPerM, why: found.why, source: found.source })
+    assumed.push({ path: `wires/${wire.id}/ohmPerM`, value: found.ohmPerM, why: found.why, source: nameSource(found.source) })
   }
   return found.ohmPerM * (route.lengthMm ?? DEFAULT_LENGTH_MM) / 1000
 }

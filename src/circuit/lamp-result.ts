@@ -10,7 +10,7 @@ export function lampClass(percent: number): LampClass {
 
 /**
  * A lamp at `volts` (a magnitude) that is rated at `ratedV`; light to the rated light. A lamp whose light
- * is given (an LED) has the class of the filament lamp that would be as bright.
+ * is given (an LED, a burnt-out filament) has the class of the filament lamp that would be as bright.
  */
 export function lampResult(volts: number, ratedV: number, givenLight?: number): LampResult {
   const ratio = volts / ratedV

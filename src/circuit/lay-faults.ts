@@ -77,12 +77,14 @@ class OverlayDraft {
     }
   }
 
-  /** By element, by wire end (`wire.1`), or every wire and fixing at a point. */
+  /** By element, by wire end (`wire.1`), by part (all its elements), or every wire and fixing at a point. */
   private elementsOf(id: string): number[] {
-    const { elementOf, pointOf, elements } = this.network
+    const { elementOf, pointOf, elements, partOf, parts } = this.network
     const wire = id.replace(/\.[12]$/, '')
     const whole = elementOf.get(id) ?? (this.network.wiring.wires.has(wire) ? elementOf.get(wire) : undefined)
     if (whole !== undefined) return [whole]
+    const part = partOf.get(id)
+    if (part !== undefined) return [...parts[part].elements.values()]
     const point = pointOf.get(id)
     if (point === undefined) throw new RangeError(`no element ${id} in this vehicle`)
     return elements.flatMap((element, e) => (element.part < 0 && (element.from === point || element.to === point) ? [e] : []))

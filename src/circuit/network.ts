@@ -20,7 +20,7 @@ export interface NetState { readonly id: string; readonly part: number; readonly
 export interface NetPhase { readonly part: number; readonly spec: PhaseSpec }
 export interface NetMachine { readonly part: number; readonly spec: MachineSpec }
 export interface NetRegulator { readonly part: number; readonly spec: RegulatorSpec }
-export interface NetLamp { readonly id: string; readonly element: number; readonly spec: LampSpec }
+export interface NetLamp { readonly id: string; readonly element: number; readonly beside: readonly number[]; readonly spec: LampSpec }
 export interface NetAxis { readonly id: string; readonly spec: AxisSpec }
 
 export interface NetPart {
@@ -116,9 +116,10 @@ class NetworkDraft {
     const { wiring, assumed } = this
     return {
       systemV: wiring.systemV, earth: wiring.earth, engine: wiring.engine, assume: wiring.assume,
-      number(path: readonly (string | number)[], fallback: Default): number {
+      number(path: readonly (string | number)[], otherwise: Default | (() => Default)): number {
         const value = path.reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], part.params)
         if (typeof value === 'number') return value
+        const fallback = typeof otherwise === 'function' ? otherwise() : otherwise
         assumed.push({
           path: ['parts', part.id, 'params', ...path].join('/'), value: fallback.value,
           why: value === 'unknown' ? `stated as unknown: ${fallback.why}` : fallback.why, source: fallback.source,
@@ -142,7 +143,8 @@ class NetworkDraft {
       machines: of((m) => m.machines, (spec, part) => ({ spec, part })),
       regulators: of((m) => m.regulators, (spec, part) => ({ spec, part })),
       lamps: of((m) => m.lamps, (spec, part) => ({
-        id: spec.id ? `${parts[part].id}.${spec.id}` : parts[part].id, element: parts[part].elements.get(spec.element) as number, spec,
+        id: spec.id ? `${parts[part].id}.${spec.id}` : parts[part].id, element: parts[part].elements.get(spec.element) as number,
+        beside: (spec.beside ?? []).map((one) => parts[part].elements.get(one) as number), spec,
       })),
       axes: of((m) => m.axes, (spec, part) => ({ id: `${parts[part].id}.${spec.id}`, spec })),
     }

@@ -59,10 +59,11 @@ function readElements(circuit: Circuit): Record<string, ElementResult> {
 
 function readLamps(circuit: Circuit): Record<string, LampResult> {
   const lamps: Record<string, LampResult> = {}
-  for (const { id, element, spec } of circuit.network.lamps) {
+  for (const { id, element, beside, spec } of circuit.network.lamps) {
     const { from, to } = circuit.network.elements[element]
     const volts = Math.abs(circuit.pointVolts(from) - circuit.pointVolts(to))
-    lamps[id] = lampResult(tidy(volts), spec.ratedV, lightOf(spec, circuit.elementAmps(element)))
+    const amps = [element, ...beside].reduce((sum, e) => sum + Math.abs(circuit.elementAmps(e)), 0)
+    lamps[id] = lampResult(tidy(volts), spec.ratedV, circuit.laws.isOpen(element) ? 0 : lightOf(spec, amps))
   }
   return lamps
 }

@@ -38,6 +38,7 @@ export function restCondition(circuit: Circuit, setting: Setting): Condition {
  */
 export function settle(circuit: Circuit, setting: Setting, start: Condition, withinMs = Infinity): Settled {
   const condition = copyCondition(start)
+  applyHolds(circuit, condition)
   limitExcitation(circuit, setting, condition)
   const seen = new Map<string, number>()
   const history: Condition[] = []
@@ -65,6 +66,12 @@ function keepAtRest(circuit: Circuit, condition: Condition): void {
   circuit.network.states.forEach(({ part, spec }, i) => {
     if (spec.keepsAtRest) condition.kept[i] = spec.keepsAtRest(circuit.views[part], condition.states[i])
   })
+}
+
+/** A state or phase that is held is where it is held, whatever the condition came from. */
+function applyHolds({ network: { states, phases, parts }, overlay: { held } }: Circuit, condition: Condition): void {
+  states.forEach(({ id }, i) => { condition.states[i] = held.get(id) ?? condition.states[i] })
+  phases.forEach(({ part }, i) => { condition.phases[i] = held.get(parts[part].id) ?? condition.phases[i] })
 }
 
 function chatter(circuit: Circuit, setting: Setting, cycle: readonly Condition[], moves: number): Settled {

@@ -20,14 +20,21 @@ const params = z.object({
 
 /** One silicon junction on the way, V; two on the way out. Common practice, no source. */
 const JUNCTION_V = 0.75
+/** Emission coefficient of two junctions in series, and the part of their drop at rated current that is plain resistance. */
+const EMISSION = 3
+const DIODE_OHM_V = 0.1
+const THERMAL_V = 0.02585
+/** The regulator's closed transistor, ohm; common practice, no source. */
+const CLOSED_OHM = 0.05
 /** EMF of the rotor's residual magnetism, to that of full field; common practice, no source. */
 const RESIDUAL = 0.004
 
 /**
  * An alternator with field diodes and a built-in regulator, from its nameplate. Behind two junctions stands an EMF
  * E = E0·(n/n0)·(m(If/If0) + residual), E0 = rated volts plus the junctions, behind a resistance E0·(n/n0)/Is: winding
- * reactance grows with speed, so the current tends to Is = rated amps/(1 − n0/n1), the well-known output curve
- * I = Is·(1 − n0/n). m(x) = (1 + s)·x/(x + s); s is such that `excitingA` just lets the field build up.
+ * reactance grows with speed, so the current tends to Is = (rated + field amps)/(1 − n0/n1), the well-known output curve
+ * I = Is·(1 − n0/n). m(x) = (1 + s)·x/(x + s); s is such that `excitingA` from the
+ * warning lamp just lets the field build up at `excitedAtRpm`: the least of EMF − rotor drop − diodes − winding over the current is nought.
  */
 export const alternator: PartKind = {
   kind: 'alternator',
@@ -40,7 +47,9 @@ export const alternator: PartKind = {
   fails: [
     { what: 'worn rotor brushes', fault: 'open:*.rotor', likelihood: 'common' },
     { what: 'regulator open', fault: 'open:*.regulator', likelihood: 'seen' },
-    { what: 'regulator shorted', fault: 'join:*:~rotor=*:case', likelihood: 'seen' },
+    { what: 'regulator shorted: it never lets go, whatever the volts', fault: 'set:*.setV=100', likelihood: 'seen' },
+    { what: 'field diodes open', fault: 'open:*.field-diodes', likelihood: 'seen' },
+    { what: 'main diodes open', fault: 'open:*.main-diodes', likelihood: 'rare' },
   ],
   build(part, ctx) {
     const nameplate = readNameplate(ctx)
@@ -56,7 +65,7 @@ export const alternator: PartKind = {
     }
     const sensed = part.params.senses === 'B+' ? 'B+' : 'D+'
     const way = (from: string, to: string) => (sign > 0 ? { from, to } : { from: to, to: from })
-    const diode = (ratedA: number) => ({ kind: 'diode', forwardV: 2 * JUNCTION_V, ratedA, emission: 3, ohm: 0.1 / ratedA } as const)
+    const diode = (ratedA: number) => ({ kind: 'diode', forwardV: 2 * JUNCTION_V, ratedA, emission: EMISSION, ohm: DIODE_OHM_V / ratedA } as const)
     return {
       elements: [
         { id: 'stator', from: '~s', to: 'case', does: 'source', law: (now) => ({ kind: 'source', emfV: now.emf('stator'), ohm: impedance(rpm(now)) }) },
@@ -66,7 +75,7 @@ export const alternator: PartKind = {
         { id: 'regulator', from: '~rotor', to: 'case', does: 'contact', law: (now) => ({ kind: 'resistor', ohm: now.regulatorOhm('regulator') }) },
       ],
       machines: [machine],
-      regulators: [{ id: 'regulator', closedOhm: 0.05, openOhm: 1e5, reach: (view) => Math.abs(view.volts(sensed, 'case')) / setV }],
+      regulators: [{ id: 'regulator', closedOhm: CLOSED_OHM, openOhm: 1e5, reach: (view) => Math.abs(view.volts(sensed, 'case')) / setV }],
     }
   },
 }
@@ -82,21 +91,43 @@ function readNameplate(ctx: Parameters<PartKind['build']>[1]) {
   const excitingA = ctx.number(['excitingA'], practice(0.1, 'begins to charge at idle with this'))
   const excitedAtRpm = ctx.number(['excitedAtRpm'], practice(ctx.engine.idleRpm * ratio, 'at idle'))
   const fullV = ratedV + 2 * JUNCTION_V
-  const limitA = ratedA / (1 - cutInRpm / fullRpm)
   const read = (rotorOhm: number) => {
     const fieldA = ratedV / rotorOhm
-    const knee = kneeFor(excitingA / fieldA, (2 * JUNCTION_V + excitingA * rotorOhm) * cutInRpm / (fullV * excitedAtRpm))
-    return {
-      ratio, setV,
-      emfPerField: (amps: number, rpm: number) => fullV * rpm / cutInRpm * ((1 + knee) * (amps / fieldA) / (amps / fieldA + knee) + RESIDUAL),
-      impedance: (rpm: number) => Math.max(1e-3, fullV * Math.max(rpm, 1) / cutInRpm / limitA),
-    }
+    // The winding gives the field as well as the rated output.
+    const limitA = (ratedA + fieldA) / (1 + RESIDUAL - cutInRpm / fullRpm)
+    const emfWith = (knee: number, amps: number, rpm: number) => fullV * rpm / cutInRpm * ((1 + knee) * (amps / fieldA) / (amps / fieldA + knee) + RESIDUAL)
+    const impedance = (rpm: number) => Math.max(1e-3, fullV * Math.max(rpm, 1) / cutInRpm / limitA)
+    const diodeA = setV / rotorOhm
+    // With excitingA from outside and amps from the field diodes: the EMF over what it must overcome.
+    const surplus = (knee: number, amps: number) => emfWith(knee, excitingA + amps, excitedAtRpm)
+      - (excitingA + amps) * (rotorOhm + CLOSED_OHM) - diodesV(amps, diodeA) - amps * impedance(excitedAtRpm)
+    const knee = kneeFor((tried) => leastSurplus((amps) => surplus(tried, amps), diodeA))
+    return { ratio, setV, impedance, emfPerField: (amps: number, rpm: number) => emfWith(knee, amps, rpm) }
   }
   return Object.assign(read, { ratedA })
 }
 
-/** The knee s at which x of full field gives the share y of full EMF: (1 + s)·x/(x + s) = y − residual. */
-function kneeFor(x: number, share: number): number {
-  const y = share - RESIDUAL
-  return y <= x ? 50 : Math.max(0.02, x * (1 - y) / (y - x))
+/** Volts over the field diodes at this current. */
+function diodesV(amps: number, ratedA: number): number {
+  const nvt = EMISSION * THERMAL_V
+  const saturation = ratedA / Math.expm1((2 * JUNCTION_V - DIODE_OHM_V) / nvt)
+  return nvt * Math.log1p(amps / saturation) + amps * DIODE_OHM_V / ratedA
+}
+
+/** The least of a function of the field diodes' current, from a hundred-thousandth of the rated current to half of it. */
+function leastSurplus(surplus: (amps: number) => number, ratedA: number): number {
+  let least = Infinity
+  for (let step = 0; step <= 200; step++) least = Math.min(least, surplus(ratedA * 10 ** (-5 + 4.7 * step / 200)))
+  return least
+}
+
+/** The knee at which the least surplus is nought; it falls as the knee grows softer. */
+function kneeFor(least: (knee: number) => number): number {
+  let low = Math.log(0.01), high = Math.log(50)
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2
+    if (least(Math.exp(middle)) > 0) low = middle
+    else high = middle
+  }
+  return Math.exp((low + high) / 2)
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod'
-import { known, type BuildContext, type Law, type PartKind } from '../record/index.ts'
-import { restVolts } from '../standards/index.ts'
-import { practice } from './defaults.ts'
+import { known, type BuildContext, type Default, type Law, type PartKind } from '../record/index.ts'
+import { internalMohm, nameSource, partDefaults, restVolts } from '../standards/index.ts'
+import { practice, standard } from './defaults.ts'
 
 const params = z.object({
   capacityAh: known(z.number().positive()).optional(),
@@ -14,8 +14,6 @@ const params = z.object({
   counterVPerCell: known(z.number().positive()).optional(),
 })
 
-/** Internal resistance times capacity: 7 mΩ at 50 Ah on 12 V; 6 V batteries of 85 Ah come to 4 mΩ by the same figure. */
-const OHM_AH = 0.34
 /** A low battery: 25 % charge and three times the resistance (design of this product; common practice gives 2 to 4 times). */
 const LOW_CHARGE_PERCENT = 25
 const LOW_OHM_TIMES = 3
@@ -38,10 +36,10 @@ export const battery: PartKind = {
   ],
   build(part, ctx) {
     const cells = ctx.number(['cells'], practice(ctx.systemV / 2, 'two volts a cell'))
-    const ohm = ctx.number(['ohm'], ohmBySize(part.params.capacityAh, ctx))
+    const ohm = ctx.number(['ohm'], () => ohmBySize(cells, part.params.capacityAh, ctx))
     const charge = ctx.number(['chargePercent'], practice(100, 'fully charged'))
     const tempC = ctx.number(['tempC'], practice(20, 'a mild day'))
-    const counterV = cells * ctx.number(['counterVPerCell'], practice(2.25, 'a lead-acid cell takes charge in earnest from here'))
+    const counterV = cells * ctx.number(['counterVPerCell'], standard(partDefaults.chargeCellV))
     const law = (percent: number, times: number): Law => ({
       kind: 'battery', emfV: emf(part.params.emfV, cells, percent, tempC), ohm: ohm * times * coldFactor(tempC), counterV,
     })
@@ -60,7 +58,8 @@ const REST_TABLE_C = 26.7
 /** Resistance grows by about 1 % a kelvin below 20 °C; common practice, no source. */
 const coldFactor = (tempC: number) => 1 + 0.01 * Math.max(0, 20 - tempC)
 
-function ohmBySize(capacityAh: unknown, ctx: BuildContext) {
-  if (typeof capacityAh === 'number') return practice(OHM_AH / capacityAh, `a healthy battery of ${capacityAh} Ah`)
-  return practice(OHM_AH / (ctx.systemV === 6 ? 85 : 50), 'a healthy battery of usual size')
+function ohmBySize(cells: number, capacityAh: unknown, ctx: BuildContext): Default {
+  const ampereHours = typeof capacityAh === 'number' ? capacityAh : ctx.systemV === 6 ? 85 : 50
+  const { mohm, why, source } = internalMohm(cells, ampereHours)
+  return { value: mohm / 1000, why: `${why}, ${ampereHours} Ah`, source: nameSource(source) }
 }

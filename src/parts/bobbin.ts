@@ -18,6 +18,9 @@ export interface Bobbin {
   ampereTurns(view: View): number
   /** The same, counted positive in the direction of the winding with the most resistance: the one that feels the volts. */
   alongShunt(view: View): number
+  /** Ampere-turns that a volt over that winding gives, and that an ampere through the one of least resistance gives. */
+  readonly perVolt: number
+  readonly perAmpere: number
 }
 
 /** Windings on one core; `path` leads to them in the part's parameters. */
@@ -35,6 +38,8 @@ export function makeBobbin(windings: Readonly<Record<string, WindingParams>>, pa
     windings: made,
     elements: made.map(({ id, from, to, ohm }): ElementSpec => ({ id, from, to, law: { kind: 'resistor', ohm }, does: 'winding' })),
     ampereTurns,
+    perVolt: Math.abs(shunt.turns) / shunt.ohm,
+    perAmpere: Math.abs(made.reduce((least, one) => (one.ohm < least.ohm ? one : least)).turns),
     alongShunt: (view) => ampereTurns(view) * (Math.sign(shunt.turns * view.amps(shunt.id)) || 1),
   }
 }

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { known, type PartKind } from '../record/index.ts'
-import { recordOr } from './defaults.ts'
+import { practice, recordOr } from './defaults.ts'
 
 const params = z.object({ ohm: known(z.number().min(0)).optional() })
 
@@ -12,7 +12,7 @@ export const breaker: PartKind = {
   terminals: () => [{ is: '1', marking: '1', what: 'from the coil' }, { is: 'case', marking: '31', what: 'base plate' }],
   fails: [{ what: 'burnt points', fault: 'ohms:*=0.5', likelihood: 'common' }, { what: 'do not close', fault: 'open:*', likelihood: 'common' }],
   build(_, ctx) {
-    const ohm = ctx.number(['ohm'], recordOr(ctx, 'contactOhm', 0.02, 'points in use'))
+    const ohm = ctx.number(['ohm'], recordOr(ctx, 'contactOhm', practice(0.02, 'points in use')))
     return { elements: [{ id: '', from: '1', to: 'case', does: 'contact', law: (now) => (now.pointsOpen ? { kind: 'open' } : { kind: 'resistor', ohm }) }] }
   },
 }

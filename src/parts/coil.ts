@@ -1,11 +1,9 @@
 import * as z from 'zod'
 import { known, type PartKind } from '../record/index.ts'
-import { practice } from './defaults.ts'
+import { partDefaults } from '../standards/index.ts'
+import { standard } from './defaults.ts'
 
 const params = z.object({ primaryOhm: known(z.number().positive()).optional(), ballasted: z.boolean().optional() })
-
-/** Primary resistance of a plain 12 V coil, a ballasted one and a 6 V one, ohm: middles of the usual ranges; common practice, no source. */
-const OHM = { plain: 3.1, ballasted: 1.5, six: 1.4 }
 
 /** An ignition coil: its primary winding. The spark itself is not computed. */
 export const coil: PartKind = {
@@ -15,8 +13,9 @@ export const coil: PartKind = {
   terminals: () => [{ is: '15', marking: '15', what: 'supply (SW)' }, { is: '1', marking: '1', what: 'to the points (CB)' }],
   fails: [{ what: 'open primary', fault: 'open:*.primary', likelihood: 'seen' }, { what: 'wrong coil for the supply', fault: 'set:*.primaryOhm=1.5', likelihood: 'seen' }],
   build(part, ctx) {
-    const usual = part.params.ballasted === true ? OHM.ballasted : ctx.systemV === 6 ? OHM.six : OHM.plain * ctx.systemV / 12
-    const ohm = ctx.number(['primaryOhm'], practice(usual, 'a coil of this kind'))
+    const usual = part.params.ballasted === true ? standard(partDefaults.ballastedCoilOhm)
+      : ctx.systemV === 6 ? standard(partDefaults.coil6Ohm) : standard(partDefaults.plainCoil12Ohm, ctx.systemV / 12)
+    const ohm = ctx.number(['primaryOhm'], usual)
     return { elements: [{ id: 'primary', from: '15', to: '1', law: { kind: 'resistor', ohm }, does: 'load' }] }
   },
 }

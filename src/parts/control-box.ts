@@ -1,5 +1,6 @@
 import * as z from 'zod'
-import { known, type BuildContext, type ElementSpec, type PartKind, type RegulatorSpec, type StateSpec } from '../record/index.ts'
+import { known, type BuildContext, type Default, type ElementSpec, type PartKind, type RegulatorSpec, type StateSpec } from '../record/index.ts'
+import { nameSource, regulation } from '../standards/index.ts'
 import { makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
 import { practice } from './defaults.ts'
 
@@ -16,9 +17,14 @@ const params = z.object({
   cutInV: known(z.number().positive()).optional(),
   reverseA: known(z.number().positive()).optional(),
   fieldResistorOhm: known(z.number().positive()).optional(),
+  cutoutContactOhm: known(z.number().positive()).optional(),
+  regulatorContactOhm: known(z.number().positive()).optional(),
   /** Where the regulating contact sits: D to F, or F to E for a dynamo whose field begins at D. */
   regulates: z.enum(['D-F', 'F-E']).optional(),
-  /** Bobbins by their windings, in place of those that the figures above give. */
+  /**
+   * Bobbins by their windings, in place of those that the figures above give. Inside the box the current goes from D to
+   * `~a` (the current winding, or a strap), through the cut-out's contact to `~b`, and through the series windings by `~c` to A.
+   */
   cutout: bobbinSchema.optional(),
   voltage: bobbinSchema.optional(),
   current: bobbinSchema.optional(),
@@ -46,58 +52,89 @@ export const controlBox: PartKind = {
     { what: 'cut-out does not close', fault: 'open:*.cutout-contact', likelihood: 'seen' },
     { what: 'lost earth', fault: 'open:*:E', likelihood: 'common' },
     { what: 'regulating contact oxidised', fault: 'ohms:*.regulator=5', likelihood: 'common' },
+    { what: 'regulating contact welded: D on F for good', fault: 'join:*:D=*:F', likelihood: 'seen' },
+    { what: 'open fine winding of the regulator', fault: 'open:*.voltage-shunt', likelihood: 'rare' },
+    { what: 'open fine winding of the cut-out', fault: 'open:*.cutout-shunt', likelihood: 'rare' },
   ],
   build(part, ctx) {
-    const figures = boxFigures(ctx)
     const raw = part.params as BoxParams
-    const bobbin = (id: 'cutout' | 'voltage' | 'current', made: Record<string, WindingParams>) =>
-      makeBobbin(raw[id]?.windings ?? made, [id, 'windings'], ctx, `${id}-`)
-    const cutout = bobbin('cutout', figures.cutoutWindings)
-    const voltage = bobbin('voltage', figures.voltageWindings)
-    const limits = raw.limitA !== undefined || raw.current !== undefined
-    const current = limits ? bobbin('current', { series: { from: 'D', to: '~a', ohm: SERIES_OHM, turns: 1 } }) : null
-    const pull = (id: 'voltage' | 'current', value: number) => ctx.number([id, 'pullAt'], practice(value, 'from its set figure'))
-    const reaches = [
-      { bobbin: voltage, pullAt: pull('voltage', figures.voltagePull) },
-      ...(current ? [{ bobbin: current, pullAt: pull('current', ctx.number(['limitA'], practice(20, 'rated amps'))) }] : []),
-    ]
+    const voltage = voltageBobbin(raw, ctx), current = currentBobbin(raw, ctx), cutout = cutoutBobbin(raw, ctx)
+    const contactOhm = ctx.number(['cutoutContactOhm'], practice(0.003, 'a heavy contact in use'))
     const [from, to] = raw.regulates === 'F-E' ? ['F', 'E'] : ['D', 'F']
     return {
       elements: [
-        ...(current ? current.elements : [{ id: 'strap', from: 'D', to: '~a', law: { kind: 'resistor' as const, ohm: 0 }, does: 'joint' as const }]),
-        ...voltage.elements, ...cutout.elements, cutoutContact(),
+        ...(current ? current.bobbin.elements : [{ id: 'strap', from: 'D', to: '~a', law: { kind: 'resistor' as const, ohm: 0 }, does: 'joint' as const }]),
+        ...voltage.bobbin.elements, ...cutout.bobbin.elements, cutoutContact(contactOhm),
         { id: 'regulator', from, to, does: 'contact', law: (now) => ({ kind: 'resistor', ohm: now.regulatorOhm('regulator') }) },
       ],
-      states: [cutoutState(cutout, ctx.number(['cutout', 'pullAt'], practice(figures.cutoutPull, 'from the cut-in volts')),
-        ctx.number(['cutout', 'releaseAt'], practice(figures.cutoutRelease, 'from the reverse current')))],
-      regulators: [regulator(reaches, ctx)],
+      states: [cutoutState(cutout.bobbin, cutout.pullAt, cutout.releaseAt)],
+      regulators: [regulator(current ? [voltage, current] : [voltage], ctx)],
     }
   },
 }
 
-/** Windings and pulls from the nameplate: a shunt of SHUNT_TURNS from ~a to E, series turns between ~b and A. */
-function boxFigures(ctx: BuildContext) {
-  const scale = ctx.systemV / 12
-  const setV = ctx.number(['setV'], { value: 14.3 * scale, why: 'satisfactory regulated volts', source: 'us-army-tm-5-3820-233' })
-  const cutInV = ctx.number(['cutInV'], { value: 12.8 * scale, why: 'satisfactory closing volts', source: 'us-army-tm-5-3820-233' })
-  const reverseA = ctx.number(['reverseA'], practice(3, 'opens at 1 to 5 A back'))
-  const ratedA = ctx.number(['ratedA'], practice(20, 'as the dynamo'))
-  const compensationV = ctx.number(['compensationV'], practice(0, 'no series turns on the voltage bobbin'))
-  const ohm = 60 * scale ** 2, perVolt = SHUNT_TURNS / ohm
-  const shunt: WindingParams = { from: '~a', to: 'E', ohm, turns: SHUNT_TURNS }
-  const cutoutPull = cutInV * perVolt, cutoutRelease = 0.6 * cutoutPull
-  // On reverse current I the shunt sees about 2.1 V a cell from the battery; the series turns take away I·turns.
-  const cutoutSeries = (2.1 * ctx.systemV / 2 * perVolt - cutoutRelease) / reverseA
-  const series = (turns: number): WindingParams => ({ from: '~b', to: '~c', ohm: SERIES_OHM, turns })
-  return {
-    cutoutPull, cutoutRelease, voltagePull: setV * perVolt,
-    cutoutWindings: { shunt, series: series(cutoutSeries) },
-    voltageWindings: { shunt, series: { ...series(compensationV * perVolt / ratedA), from: '~c', to: 'A' } },
-  }
+/** A bobbin and the ampere-turns at which it works. */
+interface Puller { readonly bobbin: Bobbin; readonly pullAt: number }
+
+/** Ohms of a fine winding, and the ampere-turns that one volt over its SHUNT_TURNS gives. */
+function shuntFigures({ systemV }: BuildContext) {
+  const ohm = 60 * (systemV / 12) ** 2
+  return { ohm, perVolt: SHUNT_TURNS / ohm, winding: { from: '~a', to: 'E', ohm, turns: SHUNT_TURNS } satisfies WindingParams }
 }
 
-function cutoutContact(): ElementSpec {
-  return { id: 'cutout-contact', from: '~a', to: '~b', does: 'contact', law: (now) => (now.state('cutout') === 'closed' ? { kind: 'resistor', ohm: 0.003 } : { kind: 'open' }) }
+/** A manual's figure for 12 V, in proportion to the system's volts. */
+function manual(ctx: BuildContext, row: typeof regulation.dynamo12V | typeof regulation.cutOutClose12V): Default {
+  return { value: row.setV * ctx.systemV / 12, why: row.item, source: nameSource(row.source) }
+}
+
+/** Its windings as stated, else a shunt, and series turns by which the set volts fall with the current. */
+function voltageBobbin(raw: BoxParams, ctx: BuildContext): Puller {
+  const { perVolt, winding } = shuntFigures(ctx)
+  const made = (): Record<string, WindingParams> => {
+    const fallV = ctx.number(['compensationV'], practice(0, 'no series turns on the voltage bobbin'))
+    const ratedA = fallV === 0 ? 1 : ctx.number(['ratedA'], practice(20, 'as the dynamo'))
+    return { shunt: winding, series: { from: '~c', to: 'A', ohm: SERIES_OHM, turns: fallV * perVolt / ratedA } }
+  }
+  const bobbin = makeBobbin(raw.voltage?.windings ?? made(), ['voltage', 'windings'], ctx, 'voltage-')
+  const pullAt = ctx.number(['voltage', 'pullAt'], () => {
+    const setV = ctx.number(['setV'], manual(ctx, regulation.dynamo12V))
+    return practice(setV * bobbin.perVolt, 'from its set volts')
+  })
+  return { bobbin, pullAt }
+}
+
+/** The third bobbin of a box that limits its current. */
+function currentBobbin(raw: BoxParams, ctx: BuildContext): Puller | null {
+  if (raw.limitA === undefined && raw.current === undefined) return null
+  const made: Record<string, WindingParams> = { series: { from: 'D', to: '~a', ohm: SERIES_OHM, turns: 1 } }
+  const bobbin = makeBobbin(raw.current?.windings ?? made, ['current', 'windings'], ctx, 'current-')
+  const pullAt = ctx.number(['current', 'pullAt'], () => {
+    const limitA = ctx.number(['limitA'], () => practice(ctx.number(['ratedA'], practice(20, 'as the dynamo')), 'rated amps'))
+    return practice(limitA * bobbin.perAmpere, 'from its limit')
+  })
+  return { bobbin, pullAt }
+}
+
+/** Closes at the cut-in volts; the series turns are those that bring it to its release at the reverse current. */
+function cutoutBobbin(raw: BoxParams, ctx: BuildContext): Puller & { readonly releaseAt: number } {
+  const { perVolt, winding } = shuntFigures(ctx)
+  const cutIn = (turnsPerVolt: number) => practice(ctx.number(['cutInV'], manual(ctx, regulation.cutOutClose12V)) * turnsPerVolt, 'from its cut-in volts')
+  const release = (pullAt: number) => ctx.number(['cutout', 'releaseAt'], practice(0.6 * pullAt, 'lets go well below its pull'))
+  if (raw.cutout) {
+    const bobbin = makeBobbin(raw.cutout.windings, ['cutout', 'windings'], ctx, 'cutout-')
+    const pullAt = ctx.number(['cutout', 'pullAt'], () => cutIn(bobbin.perVolt))
+    return { bobbin, pullAt, releaseAt: release(pullAt) }
+  }
+  const pullAt = ctx.number(['cutout', 'pullAt'], () => cutIn(perVolt)), releaseAt = release(pullAt)
+  const reverseA = ctx.number(['reverseA'], practice(3, 'opens at 1 to 5 A back'))
+  // On reverse current I the shunt sees about 2.1 V a cell from the battery; the series turns take away I·turns.
+  const turns = (2.1 * ctx.systemV / 2 * perVolt - releaseAt) / reverseA
+  const windings = { shunt: winding, series: { from: '~b', to: '~c', ohm: SERIES_OHM, turns } }
+  return { bobbin: makeBobbin(windings, ['cutout', 'windings'], ctx, 'cutout-'), pullAt, releaseAt }
+}
+
+function cutoutContact(ohm: number): ElementSpec {
+  return { id: 'cutout-contact', from: '~a', to: '~b', does: 'contact', law: (now) => (now.state('cutout') === 'closed' ? { kind: 'resistor', ohm } : { kind: 'open' }) }
 }
 
 function cutoutState(bobbin: Bobbin, pullAt: number, releaseAt: number): StateSpec {
@@ -112,10 +149,11 @@ function cutoutState(bobbin: Bobbin, pullAt: number, releaseAt: number): StateSp
   }
 }
 
-function regulator(reaches: readonly { readonly bobbin: Bobbin; readonly pullAt: number }[], ctx: BuildContext): RegulatorSpec {
+function regulator(pullers: readonly Puller[], ctx: BuildContext): RegulatorSpec {
   return {
-    id: 'regulator', closedOhm: 0.02,
+    id: 'regulator',
+    closedOhm: ctx.number(['regulatorContactOhm'], practice(0.02, 'a regulating contact in use')),
     openOhm: ctx.number(['fieldResistorOhm'], practice(60 * (ctx.systemV / 12) ** 2, 'a field resistor of usual size')),
-    reach: (view) => Math.max(...reaches.map(({ bobbin, pullAt }) => Math.abs(bobbin.ampereTurns(view)) / pullAt)),
+    reach: (view) => Math.max(...pullers.map(({ bobbin, pullAt }) => Math.abs(bobbin.ampereTurns(view)) / pullAt)),
   }
 }

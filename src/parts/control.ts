@@ -19,7 +19,7 @@ const axisSchema = z.strictObject({
   follows: z.partialRecord(z.enum(['stopped', 'cranking', 'running']), z.string()).optional(),
 })
 
-const rowSchema = z.looseObject({
+const rowSchema = z.strictObject({
   /** The row is made while every axis named is in one of its positions. */
   when: z.record(z.string(), z.array(z.string()).min(1)),
   /** The first terminal is joined to each of the others. */
@@ -94,9 +94,10 @@ function axisSpec(id: string, axis: z.infer<typeof axisSchema>, partTitle: strin
 }
 
 function interpolate(points: readonly (readonly [number, number])[], x: number): number {
-  const after = points.findIndex(([at]) => at >= x)
-  if (after === 0) return points[0][1]
-  if (after < 0) return points[points.length - 1][1]
-  const [x0, y0] = points[after - 1], [x1, y1] = points[after]
+  const rising = [...points].sort(([a], [b]) => a - b)
+  const after = rising.findIndex(([at]) => at >= x)
+  if (after === 0) return rising[0][1]
+  if (after < 0) return rising[rising.length - 1][1]
+  const [x0, y0] = rising[after - 1], [x1, y1] = rising[after]
   return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
 }

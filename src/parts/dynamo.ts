@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { known, type MachineSpec, type Now, type PartKind } from '../record/index.ts'
+import { regulation } from '../standards/index.ts'
 import { bySystem, practice } from './defaults.ts'
 
 const params = z.object({
@@ -18,18 +19,17 @@ const params = z.object({
   residual: z.enum(['right', 'reversed', 'none']).optional(),
 })
 
-/** Cut-in volts to rated volts: 12.8 V on 12 V (US Army TM 5-3820-233-35/1). */
-const CUT_IN = 12.8 / 12
+/** Cut-in and regulated volts to rated volts: those of a published 12 V regulator. */
+const CUT_IN = regulation.cutOutClose12V.setV / 12
+const REGULATED = regulation.dynamo12V.setV / 12
 /** Field current at which the iron is half way to its limit, to the field current at cut-in; common practice, no source. */
 const KNEE = 0.5
 /** EMF from residual magnetism at cut-in speed, to the cut-in volts; common practice, no source. */
 const RESIDUAL = 0.06
-/** Regulated volts to rated volts: 14.3 V on 12 V (US Army TM 5-3820-233-35/1). */
-const REGULATED = 14.3 / 12
 
 /**
- * A shunt dynamo from its nameplate: EMF = V0·(n/n0)·(m(If/If0) + residual) with m(x) = (1 + KNEE)·x/(|x| + KNEE), so that at
- * cut-in speed n0 and the field current If0 = V0/field ohm it gives its cut-in volts V0.
+ * A shunt dynamo from its nameplate: EMF = E0·(n/n0)·(m(If/If0) + residual) with m(x) = (1 + KNEE)·x/(|x| + KNEE), If0 = V0/field ohm, so that at
+ * cut-in speed n0 it gives its cut-in volts V0 without load.
  */
 export const dynamo: PartKind = {
   kind: 'dynamo',
@@ -40,7 +40,9 @@ export const dynamo: PartKind = {
   ],
   fails: [
     { what: 'open field', fault: 'open:*.field', likelihood: 'seen' },
+    { what: 'field shorted to the case', fault: 'join:*:F=*:case', likelihood: 'seen' },
     { what: 'worn brushes', fault: 'ohms:*.armature=1', likelihood: 'common' },
+    { what: 'brushes off the commutator', fault: 'open:*.armature', likelihood: 'seen' },
     { what: 'lost residual magnetism', fault: 'set:*.residual=none', likelihood: 'common' },
     { what: 'polarised the wrong way', fault: 'set:*.residual=reversed', likelihood: 'seen' },
   ],
@@ -51,18 +53,19 @@ export const dynamo: PartKind = {
     const fullRpm = ctx.number(['fullOutputRpm'], practice(1800, 'a small dynamo'))
     const ratio = ctx.number(['ratio'], practice(1.5, 'pulleys of usual size'))
     const fieldOhm = ctx.number(['fieldOhm'], practice(bySystem(ctx, 6, 2), 'a field of about 2 A on 12 V'))
+    ctx.note({ path: 'magnetisation', value: KNEE, why: 'knee of the iron, and residual magnetism of 6 %', source: 'common practice, no source' })
     const cutInV = ratedV * CUT_IN
-    const emfAt = (fieldA: number, rpm: number, kept: number) => cutInV * rpm / cutInRpm * (magnetised(fieldA * fieldOhm / cutInV) + kept)
-    const fullV = ratedV * REGULATED
-    const armatureOhm = ctx.number(['armatureOhm'], practice(
-      Math.max(0.02, (emfAt(fullV / fieldOhm, fullRpm, RESIDUAL) - fullV) / ratedA), 'from rated amps at full-output speed, armature reaction included'))
+    const armatureOhm = ctx.number(['armatureOhm'], () => practice(
+      armatureFrom({ cutInV, fullV: ratedV * REGULATED, ratedA, speeds: fullRpm / cutInRpm, fieldOhm }), 'from rated amps at full-output speed, armature reaction included'))
+    const emfV = cutInV * (1 + armatureOhm / fieldOhm) / (1 + RESIDUAL)
+    const emfAt = (fieldA: number, rpm: number, kept: number) => emfV * rpm / cutInRpm * (magnetised(fieldA * fieldOhm / cutInV) + kept)
     const kept = RESIDUAL * { right: ctx.earth === 'positive' ? -1 : 1, reversed: ctx.earth === 'positive' ? 1 : -1, none: 0 }[(part.params.residual as 'right' | undefined) ?? 'right']
     const rpm = (now: Now) => now.engineRpm * ratio
     const machine: MachineSpec = {
       id: 'armature',
       emf: (view) => emfAt(view.amps('field'), rpm(view.now), kept),
       residual: (now) => emfAt(0, rpm(now), kept),
-      ceiling: (now) => Math.sign(kept || 1) * cutInV * rpm(now) / cutInRpm * (1 + KNEE + RESIDUAL),
+      ceiling: (now) => Math.sign(kept || 1) * emfV * rpm(now) / cutInRpm * (1 + KNEE + RESIDUAL),
     }
     return {
       elements: [
@@ -74,6 +77,17 @@ export const dynamo: PartKind = {
       machines: [machine],
     }
   },
+}
+
+interface Nameplate { readonly cutInV: number; readonly fullV: number; readonly ratedA: number; readonly speeds: number; readonly fieldOhm: number }
+
+/**
+ * The armature's resistance Ra from two points of the nameplate: without load at cut-in speed,
+ * E0·(1 + residual) = V0 + Ra·If0; at full-output speed, E0·(n1/n0)·(m(V1/V0) + residual) = V1 + Ra·(rated amps + V1/Rf).
+ */
+function armatureFrom({ cutInV, fullV, ratedA, speeds, fieldOhm }: Nameplate): number {
+  const gain = speeds * (magnetised(fullV / cutInV) + RESIDUAL) / (1 + RESIDUAL)
+  return Math.max(0.02, (gain * cutInV - fullV) / (ratedA + fullV / fieldOhm - gain * cutInV / fieldOhm))
 }
 
 function magnetised(x: number): number {

@@ -42,12 +42,16 @@ export const electromagnet: PartKind = {
     { what: 'open winding', fault: 'open:*.coil', likelihood: 'seen' },
     { what: 'burnt contact', fault: 'ohms:*.make=0.5', likelihood: 'common' },
     { what: 'contacts stuck', fault: 'hold:*.armature=pulled', likelihood: 'seen' },
+    { what: 'armature jammed', fault: 'hold:*.armature=released', likelihood: 'rare' },
   ],
   build(part, ctx) {
     const { windings = PLAIN_WINDINGS, contacts = PLAIN_CONTACTS } = part.params as MagnetParams
     const bobbin = makeBobbin(windings, ['windings'], ctx)
     const perVolt = firstPerVolt(bobbin)
-    const pullAt = ctx.number(['pullAt'], practice(perVolt * ctx.number(['pullV'], practice(ctx.systemV * 2 / 3, 'pulls at two thirds of the system volts')), 'from its pull volts'))
+    const pullAt = ctx.number(['pullAt'], () => {
+      const pullV = ctx.number(['pullV'], practice(ctx.systemV * 2 / 3, 'pulls at two thirds of the system volts'))
+      return practice(perVolt * pullV, 'from its pull volts')
+    })
     const releaseAt = ctx.number(['releaseAt'], practice(releaseDefault(part.params, perVolt, pullAt), 'lets go well below its pull'))
     const pullMs = ctx.number(['pullMs'], practice(10, 'a small relay')), releaseMs = ctx.number(['releaseMs'], practice(8, 'a small relay'))
     const contactElements = Object.entries(contacts ?? {}).map(([id, { from, to, closed = 'pulled' }]): ElementSpec => {

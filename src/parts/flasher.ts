@@ -15,15 +15,16 @@ const params = z.object({
 })
 
 /**
- * Heat θ of the wire runs towards q = (current / rated)², 1 at the rated load, with a time constant TAU. It
+ * Heat θ of the wire runs towards q = (current / rated)², 1 at the rated load, with a time constant. It
  * acts at CLOSE; a hot wire lets go at CLOSE·(1 − HOLD·(lit current / rated)), since the current helps to hold.
  * All constants: common practice, no source; they give some 85 flashes a minute at the rated load.
  */
 const CLOSE = 0.5
 const HOLD = 0.5
-const TAU_S = 0.64
+const HOT_WIRE_S = 0.64
 /** A bimetal heated past CLOSE opens, and closes again at this share of it. */
 const BIMETAL_CLOSES = 0.7
+const BIMETAL_S = 1.14
 
 /** A two- or three-terminal flasher. Its answer is a class: dark, slow, 60 to 120 a minute, about double, stays lit. */
 export const flasher: PartKind = {
@@ -35,13 +36,19 @@ export const flasher: PartKind = {
     { is: '49a', marking: '49a', what: 'to the turn switch' },
     { is: 'C', marking: 'C', what: 'tell-tale' },
   ],
-  fails: [{ what: 'burnt hot wire', fault: 'open:*.wire', likelihood: 'seen' }, { what: 'contact welded', fault: 'hold:*=lit', likelihood: 'seen' }],
+  fails: [
+    { what: 'burnt hot wire', fault: 'open:*.wire', likelihood: 'seen' },
+    { what: 'contact burnt away', fault: 'open:*.contact', likelihood: 'seen' },
+    { what: 'contact welded', fault: 'hold:*=lit', likelihood: 'seen' },
+    { what: 'tell-tale contact does not make', fault: 'open:*.telltale', likelihood: 'seen' },
+  ],
   build(part, ctx) {
     const isHotWire = part.params.type !== 'bimetal'
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const ratedA = ctx.number(['ratedW'], practice(42, 'two lamps of 21 W')) / ratedV
     const contact = { kind: 'resistor', ohm: ctx.number(['contactOhm'], relayContact(ctx)) } as const
     const darkOhm = ctx.number(['darkOhm'], practice(20 * (ctx.systemV / 12) ** 2, 'a hot wire with its resistor'))
+    ctx.note({ path: 'heating', value: isHotWire ? HOT_WIRE_S : BIMETAL_S, why: 'time constant of heating, s: some 85 flashes a minute at the rated load', source: 'common practice, no source' })
     const from = ctx.number(['tellTaleFrom'], practice(0.75, 'the tell-tale needs the current of both lamps'))
     return {
       elements: [
@@ -78,7 +85,7 @@ function hotWirePhase(ratedA: number, heatA: number): PhaseSpec {
       if (!dark || !lit) return 'stays lit'
       const opens = CLOSE * (1 - HOLD * Math.min(1.5, Math.abs(lit.amps('contact')) / ratedA))
       const q = heat(dark)
-      return rateClass(TAU_S * (Math.log(CLOSE / opens) + Math.log((q - opens) / (q - CLOSE))))
+      return rateClass(HOT_WIRE_S * (Math.log(CLOSE / opens) + Math.log((q - opens) / (q - CLOSE))))
     },
   }
 }
@@ -93,7 +100,7 @@ function bimetalPhase(ratedA: number): PhaseSpec {
       const lit = views.get('lit')
       if (!lit) return 'dark'
       const q = heat(lit)
-      return rateClass(TAU_S * (Math.log((q - closes) / (q - CLOSE)) + Math.log(CLOSE / closes)))
+      return rateClass(BIMETAL_S * (Math.log((q - closes) / (q - CLOSE)) + Math.log(CLOSE / closes)))
     },
   }
 }

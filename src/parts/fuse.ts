@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { known, type PartKind } from '../record/index.ts'
+import { partDefaults } from '../standards/index.ts'
 import { practice, recordOr } from './defaults.ts'
 
 const params = z.object({
@@ -10,8 +11,7 @@ const params = z.object({
   ohm: known(z.number().min(0)).optional(),
 })
 
-/** Clips and caps of a fuse in its holder, ohm; the element adds CLIP_V / rating. Common practice, no source. */
-const CLIPS_OHM = 0.003
+/** What a fuse's element adds to its clips: ELEMENT_V / rating, ohm. Common practice, no source. */
 const ELEMENT_V = 0.08
 /** What blows a fuse whose printed rating is continuous, to that rating (ISO 8820-3 blade fuse, 135 %: blows within half an hour). */
 const BLOW_RATIO = 1.35
@@ -33,7 +33,7 @@ export const fuse: PartKind = {
     const ratingA = ctx.number(['ratingA'], practice(35, 'a common large fuse; the rating is not stated'))
     const byRating = part.params.ratingMeans === 'blow' ? 1 : BLOW_RATIO
     const blowA = ctx.number(['blowA'], practice(ratingA * byRating, 'from the printed rating'))
-    const ohm = ctx.number(['ohm'], recordOr(ctx, 'fuseOhm', CLIPS_OHM + ELEMENT_V / ratingA, 'clips and element by rating'))
+    const ohm = ctx.number(['ohm'], recordOr(ctx, 'fuseOhm', practice(partDefaults.fuseClipsMohm.value / 1000 + ELEMENT_V / ratingA, 'clips, and element by rating')))
     return {
       elements: [{
         id: '', from: 'in', to: 'out', does: 'contact',

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { known, type ElementSpec, type Params, type PartKind } from '../record/index.ts'
-import { recordOr } from './defaults.ts'
+import { soundJoint } from './defaults.ts'
 
 const params = z.object({ ways: z.int().min(2).max(60).optional(), ohm: known(z.number().min(0)).optional() })
 const waysOf = (raw: Params) => (typeof raw.ways === 'number' ? raw.ways : 2)
@@ -13,7 +13,7 @@ export const joint: PartKind = {
   terminals: (raw) => Array.from({ length: waysOf(raw) }, (_, i) => ({ is: `${i + 1}`, marking: `${i + 1}`, what: `way ${i + 1}` })),
   fails: [{ what: 'corroded', fault: 'ohms:*=1', likelihood: 'common' }, { what: 'loose', fault: 'open:*', likelihood: 'common' }],
   build(part, ctx) {
-    const ohm = ctx.number(['ohm'], recordOr(ctx, 'jointOhm', 0.002, 'a sound joint'))
+    const ohm = ctx.number(['ohm'], soundJoint(ctx))
     const ways = waysOf(part.params)
     return {
       elements: Array.from({ length: ways - 1 }, (_, i): ElementSpec => ({

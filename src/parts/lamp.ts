@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { known, type BuildContext, type ElementSpec, type LampSpec, type Params, type PartKind, type TerminalSpec } from '../record/index.ts'
-import { findLamp } from '../standards/index.ts'
-import { practice } from './defaults.ts'
+import { findLamp, nameSource, partDefaults } from '../standards/index.ts'
+import { practice, standard } from './defaults.ts'
 
 const filamentSchema = z.strictObject({
   title: z.string().optional(),
@@ -23,8 +23,6 @@ const params = z.object({
 })
 type LampParams = z.infer<typeof params>
 
-/** Hot to cold resistance; the range in use is 8 to 15. */
-const COLD_RATIO = practice(12, 'hot to cold resistance of a vacuum or gas-filled bulb')
 
 /** A filament lamp of one or several filaments. */
 export const lamp: PartKind = {
@@ -52,7 +50,7 @@ export const lamp: PartKind = {
         id, from: one.from ?? (id || 'in'), to: one.to ?? 'out', does: 'load', ratedV, fedFrom: 10,
         law: {
           kind: 'filament', ratedV, ratedW: ctx.number([...path, 'powerW'], rated.watts),
-          coldRatio: ctx.number([...path, 'coldRatio'], typeof part.params.coldRatio === 'number' ? practice(part.params.coldRatio, 'as the lamp') : COLD_RATIO),
+          coldRatio: ctx.number([...path, 'coldRatio'], typeof part.params.coldRatio === 'number' ? practice(part.params.coldRatio, 'as the lamp') : standard(partDefaults.lampColdRatio)),
         },
       }
     })
@@ -70,8 +68,8 @@ function ratedFigures(bulb: string | undefined, filament: string, statedV: unkno
   const why = row?.testV ? `${bulb} at its test voltage` : `${bulb}, cap figures`
   const capV = practice(typeof statedV === 'number' ? statedV : ctx.systemV, 'cap volts')
   return {
-    volts: row && volts ? { value: volts, why, source: row.source } : capV,
-    watts: row && watts ? { value: watts, why, source: row.source } : practice(5, 'a small bulb; the watts are not stated'),
+    volts: row && volts && typeof statedV !== 'number' ? { value: volts, why, source: nameSource(row.source) } : capV,
+    watts: row && watts ? { value: watts, why, source: nameSource(row.source) } : practice(5, 'a small bulb; the watts are not stated'),
   }
 }
 

@@ -32,7 +32,7 @@ export const led: PartKind = {
     })
     return {
       elements: part.params.bridge === true ? [one('', 'in', 'out'), one('back', 'out', 'in')] : [one('', 'in', 'out')],
-      lamps: [{ id: '', element: '', ratedV, ratedA, ...(typeof part.params.colour === 'string' ? { colour: part.params.colour } : {}) }],
+      lamps: [{ id: '', element: '', ...(part.params.bridge === true ? { beside: ['back'] } : {}), ratedV, ratedA, ...(typeof part.params.colour === 'string' ? { colour: part.params.colour } : {}) }],
     }
   },
 }

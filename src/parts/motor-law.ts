@@ -40,7 +40,7 @@ function shaftState(brushes: readonly Brush[]): StateSpec {
       return { value: 'still', afterMs: REST_MS }
     },
     keeps: (view, from, to) => (from === 'running' && to === 'coasting' ? view.now.kept('shaft') : backEmf(brushes, view)),
-    keepsAtRest: (view, value) => (value === 'running' ? backEmf(brushes, view) : 0),
+    keepsAtRest: (view, value) => (value === 'running' ? backEmf(brushes, view) : value === 'coasting' ? view.now.kept('shaft') : 0),
   }
 }
 

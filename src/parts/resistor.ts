@@ -18,8 +18,8 @@ export const resistor: PartKind = {
   fails: [{ what: 'burnt through', fault: 'open:*', likelihood: 'seen' }],
   build(part, ctx) {
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
-    const powerW = typeof part.params.powerW === 'number' ? part.params.powerW : ratedV ** 2 / 10
-    const ohm = ctx.number(['ohm'], practice(ratedV ** 2 / powerW, 'from watts at rated volts'))
+    const { powerW } = part.params
+    const ohm = ctx.number(['ohm'], typeof powerW === 'number' ? practice(ratedV ** 2 / powerW, 'from watts at rated volts') : practice(10, 'neither ohms nor watts are stated'))
     return { elements: [{ id: '', from: 'a', to: 'b', law: { kind: 'resistor', ohm }, does: 'load', ratedV }] }
   },
 }

@@ -36,6 +36,7 @@ export const wiper: PartKind = {
   fails: [
     { what: 'park switch does not make', fault: 'open:*.park', likelihood: 'common' },
     { what: 'stalled by stiff spindles', fault: 'hold:*.shaft=still', likelihood: 'common' },
+    { what: 'worn brush', fault: 'open:*.low', likelihood: 'seen' },
   ],
   build(part, ctx) {
     const { brushes, camPositions = CAM, brakes = false } = part.params as WiperParams

@@ -50,7 +50,7 @@ export function findIdProblems(document: unknown): Problem[] {
 
 function doubleId(path: Path, other: string): Problem {
   const id = path[1]
-  return saidProblem(path, 'an id that nothing else has', id, `the id ${id} is already that of a ${other}`)
+  return saidProblem(path, 'an id that nothing else has', id, `the id ${id} is already that of ${/^[aeiou]/.test(other) ? 'an' : 'a'} ${other}`)
 }
 
 function soundPart(document: unknown, unsound: ReadonlySet<string>, unreadable: ReadonlySet<string>): WiringRecord {

@@ -29,8 +29,11 @@ export interface BuildContext {
   readonly earth: 'negative' | 'positive' | 'none'
   readonly engine: EngineSpeeds
   readonly assume: Assume
-  /** The stated number, or the default; a default is recorded as assumed, with its source. Path is inside the parameters. */
-  number(path: readonly (string | number)[], fallback: Default): number
+  /**
+   * The stated number, or the default; a default is recorded as assumed, with its source, and one that takes
+   * finding out is asked for only then. Path is inside the parameters.
+   */
+  number(path: readonly (string | number)[], fallback: Default | (() => Default)): number
   note(assumption: Assumption): void
 }
 
@@ -153,6 +156,8 @@ export interface LampSpec {
   readonly ratedV: number
   /** Where light follows the current (LED) and not the volts: the current at rated light, A. */
   readonly ratedA?: number
+  /** Further elements whose current gives light in the same lamp. */
+  readonly beside?: readonly string[]
   readonly title?: string
   readonly colour?: string
 }

@@ -37,7 +37,9 @@ function resolveTerminals(resolving: Resolving, id: string, part: RecordPart, ki
     }
     byEnd.set(is, [terminal, fits])
   }
-  return joinEnds(kept, kind.terminals(params))
+  // An end that the record declares for other vehicles only is not there, whatever the kind says.
+  const declared = new Set(Object.entries(part.terminals ?? {}).map(([terminal, { is = terminal }]) => is))
+  return joinEnds(kept, kind.terminals(params).filter(({ is }) => byEnd.has(is) || !declared.has(is)))
 }
 
 /** The parameters with every fitting set laid over them, and without what is meant for other vehicles. */

@@ -26,7 +26,7 @@ export { findLamp, lampNames, lumensFromCandlepower, type LampFilament, type Lam
 export { partDefaults, type PartDefault } from './part-default-rows.ts'
 export { type NotFound } from './refusal.ts'
 export { regulation, type Regulation } from './regulation-rows.ts'
-export { findSource, sources, type Source, type Sourced, type SourceId, type Status } from './sources.ts'
+export { nameSource, findSource, sources, type Source, type Sourced, type SourceId, type Status } from './sources.ts'
 export { cranking, ignition, type StartingFigure } from './starting-rows.ts'
 export { readStrands, strandsAreaMm2, type Strands } from './strands.ts'
 export {

@@ -117,3 +117,10 @@ const sourceById = new Map<string, Source>(Object.entries(sources))
 export function findSource(id: string): Source | undefined {
   return sourceById.get(id)
 }
+
+/** A source in words, as it stands beside a value: its title, with its status unless it was read. */
+export function nameSource(id: SourceId): string {
+  const { title, status } = sources[id] as Source
+  if (id === 'common-practice') return 'common practice, no source'
+  return status === 'read' ? title : `${title} (${status})`
+}

@@ -41,7 +41,7 @@ function wireFacts(live: LiveVehicle, solved: SolvedSetting, wire: WiringWire): 
   const size = wireSize(wire)
   const [from, to] = wire.ends.map(({ at, state }) => at === null ? state === 'loose' ? 'loose end' : 'end not known' : sayPoint(live, at))
   const result = solved.wires[wire.id]
-  const ends = wire.ends.flatMap(({ at }, i): FactRow[] => at === null ? [] : [{ name: i === 0 ? 'At its first end' : 'At its second end', said: `${sayVolts(solved.voltages[at])}` }])
+  const ends = wire.ends.flatMap(({ at }, i): FactRow[] => at === null ? [] : [{ name: `At ${i === 0 ? from : to}`, said: sayVolts(solved.voltages[at]) }])
   return {
     pick: { kind: 'wire', id: wire.id }, kicker: `Wire ${wire.tag ?? wire.id}`, colour,
     title: [colour.words, size === '' ? 'size not known' : typeof wire.sizeMm2 === 'number' ? `${size} mm²` : size].join(', '),

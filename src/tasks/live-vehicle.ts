@@ -39,10 +39,10 @@ export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): Ope
   return { ok: true, live: { record, vehicle, choices: choices ?? readChoices(record), wiring, circuit, scene: drawPaths(wiring, models, sheet) } }
 }
 
-/** The same vehicle drawn for a sheet of another size. */
-export function redrawLive(live: LiveVehicle, sheet: Sheet): LiveVehicle {
+/** The same vehicle drawn for a sheet of another size, or one circuit of it. */
+export function redrawLive(live: LiveVehicle, sheet: Sheet, circuit: string | null): LiveVehicle {
   const models = new Map(live.circuit.network.parts.map(({ id, model }) => [id, model]))
-  return { ...live, scene: drawPaths(live.wiring, models, sheet) }
+  return { ...live, scene: drawPaths(live.wiring, models, sheet, circuit) }
 }
 
 /** One axis of one control, as the page lays it out. */
@@ -53,9 +53,11 @@ export interface PanelAxis {
   readonly spec: AxisSpec
 }
 
-/** All controls of the vehicle: those moved by hand first, then those that the vehicle itself moves. */
-export function panelAxes({ circuit }: LiveVehicle): PanelAxis[] {
-  const all = circuit.network.parts.flatMap(({ id, part, model }) => (model.axes ?? []).map((spec): PanelAxis => ({
+/** All controls of the vehicle: those moved by hand first, then those that the vehicle itself moves; nearest the supply first. */
+export function panelAxes({ circuit, scene }: LiveVehicle): PanelAxis[] {
+  const height = new Map(scene.pieces.map(({ part, box, cores }) => [part.id, box?.y ?? cores[0]?.top ?? 0]))
+  const byHeight = [...circuit.network.parts].sort((a, b) => (height.get(a.id) ?? 0) - (height.get(b.id) ?? 0))
+  const all = byHeight.flatMap(({ id, part, model }) => (model.axes ?? []).map((spec): PanelAxis => ({
     key: `${id}.${spec.id}`, part: id, spec,
     title: (model.axes?.length ?? 0) > 1 && spec.title !== part.title ? `${part.title}, ${spec.title.toLowerCase()}` : spec.title,
   })))

@@ -21,10 +21,10 @@ export function readFault(word: string, circuit: Circuit): Read<Fault> {
   }
 }
 
-/** Names that can be opened or given ohms: wires and their ends, fixings, matings, elements of parts, and points. */
-function faultableNames({ elements, wiring, points }: Network): string[] {
+/** Names that can be opened or given ohms: wires and their ends, fixings, matings, parts and their elements, and points. */
+function faultableNames({ elements, wiring, points, partOf }: Network): string[] {
   const ends = [...wiring.wires.keys()].flatMap((id) => [`${id}.1`, `${id}.2`])
-  return [...elements.map(({ id }) => id), ...ends, ...points.filter((point) => !point.includes(':~'))]
+  return [...new Set([...elements.map(({ id }) => id), ...partOf.keys()]), ...ends, ...points.filter((point) => !point.includes(':~'))]
 }
 
 function readOpen(id: string, network: Network): Read<Fault> {

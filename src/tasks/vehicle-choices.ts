@@ -1,4 +1,5 @@
-import type { Vehicle, WiringRecord } from '../record/index.ts'
+import { partKinds } from '../parts/index.ts'
+import { resolveVehicle, type Vehicle, type WiringRecord } from '../record/index.ts'
 
 /** What must be known of a vehicle before its record resolves, as lists to choose from. */
 export interface VehicleChoices {
@@ -12,7 +13,14 @@ export interface VehicleChoices {
 /** A span and a year in it that stands for all of it. */
 export interface YearSpan { readonly said: string; readonly year: number }
 
+/** Spans of years for which the record gives no wiring are left out, unless it gives none for any. */
 export function readChoices(record: WiringRecord): VehicleChoices {
+  const all = listChoices(record)
+  const years = all.years.filter(({ year }) => resolveVehicle(record, { ...firstVehicle(all), year }, partKinds).ok)
+  return years.length > 0 ? { ...all, years } : all
+}
+
+function listChoices(record: WiringRecord): VehicleChoices {
   return {
     years: spansBetween(yearSteps(record)),
     markets: Object.entries(record.markets ?? {}).map(([id, { title }]) => ({ id, title })),

@@ -80,15 +80,3 @@ export function makeTessarby(): WiringRecord {
     ],
   })
 }
-
-/** A battery, a switch and a lamp. */
-export function makeLampAndSwitch(): WiringRecord {
-  return makeRecord({
-    id: 'lamp-and-switch', title: 'Lamp and switch', metals: { frame: { title: 'frame' } },
-    parts: [
-      part('battery', 'battery', {}, { title: 'Battery' }), lamp('lamp', 'Lamp', 21),
-      part('switch', 'control', { axes: { lever: { title: 'Switch', positions: ['off', 'on'], rest: 'off' } }, rows: { made: { when: { lever: ['on'] }, joins: ['1', '2'] } } }, { title: 'Switch' }),
-    ],
-    wires: [run('w1', 'battery:+', 'switch:1', 'red', 1.5, 500), run('w2', 'switch:2', 'lamp:in', 'red/white', 1, 900), run('w3', 'lamp:out', 'frame', 'brown', 1, 200), run('w4', 'battery:-', 'frame', 'black', 10, 300)],
-  })
-}

@@ -1,0 +1,1 @@
+export { readRecordList, recordPath, RECORDS_PATH, type RecordList } from './record-list.ts'

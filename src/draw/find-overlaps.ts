@@ -1,0 +1,90 @@
+import type { SolvedSetting } from '../circuit/index.ts'
+import type { Scene, Shape, Spot, TextShape } from './scene.ts'
+import { sceneShapes } from './scene-shapes.ts'
+import { textWidth } from './text-widths.ts'
+
+/** Two things of a drawing that touch and must not. */
+export interface Overlap { readonly what: 'text on text' | 'text on line' | 'wire on wire' | 'off the sheet'; readonly a: string; readonly b: string }
+
+interface Area { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number }
+interface Lettering { readonly group: string; readonly text: string; readonly area: Area }
+interface Stroke { readonly group: string; readonly area: Area }
+
+/** Every text that touches another text or a line, every two wires that lie on one another; empty for a clean drawing. */
+export function findOverlaps(scene: Scene, solved: SolvedSetting | null): Overlap[] {
+  const groups = sceneShapes(scene, solved)
+  const letterings = groups.flatMap(({ id, shapes }) => shapes.filter((shape) => shape.kind === 'text' && !shape.inside)
+    .map((shape): Lettering => ({ group: id, text: (shape as TextShape).text, area: textArea(shape as TextShape) })))
+  const strokes = groups.flatMap(({ id, shapes }) => shapes.flatMap((shape) => areasOf(shape).map((area): Stroke => ({ group: id, area }))))
+  return [...textsOnTexts(letterings), ...textsOnLines(letterings, strokes), ...wiresOnWires(scene), ...offTheSheet(scene, letterings)]
+}
+
+/** The room of a text: capitals above the base line, tails below it. */
+export function textArea({ at: [x, y], text, size, weight, anchor, upright }: TextShape): Area {
+  const width = textWidth(text, size, weight)
+  const from = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width
+  const [up, down] = [size * 0.74, size * 0.2]
+  if (upright) return { x0: x - up, x1: x + down, y0: y - from - width, y1: y - from }
+  return { x0: x + from, x1: x + from + width, y0: y - up, y1: y + down }
+}
+
+function textsOnTexts(letterings: readonly Lettering[]): Overlap[] {
+  return letterings.flatMap((a, i) => letterings.slice(0, i).filter((b) => meet(a.area, b.area)).map((b): Overlap => ({ what: 'text on text', a: name(a), b: name(b) })))
+}
+
+function textsOnLines(letterings: readonly Lettering[], strokes: readonly Stroke[]): Overlap[] {
+  return letterings.flatMap((a) => strokes.filter((b) => meet(a.area, b.area)).map((b): Overlap => ({ what: 'text on line', a: name(a), b: b.group })))
+}
+
+const name = ({ group, text }: Lettering) => `${group} "${text}"`
+
+function meet(a: Area, b: Area): boolean {
+  return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
+}
+
+/** The strokes of a shape as rectangles; a slanting line in short steps. */
+function areasOf(shape: Shape): Area[] {
+  if (shape.kind === 'circle') {
+    const r = shape.r * 0.85
+    return [{ x0: shape.at[0] - r, x1: shape.at[0] + r, y0: shape.at[1] - r, y1: shape.at[1] + r }]
+  }
+  if (shape.kind === 'rect') {
+    const { x, y, w, h, width } = shape
+    return segments([[x, y], [x + w, y], [x + w, y + h], [x, y + h], [x, y]], width)
+  }
+  return shape.kind === 'line' ? segments(shape.points, shape.width) : []
+}
+
+const STEP = 4
+
+function segments(points: readonly Spot[], width: number): Area[] {
+  return points.slice(1).flatMap(([x1, y1], i) => {
+    const [x0, y0] = points[i]
+    const steps = x0 === x1 || y0 === y1 ? 1 : Math.ceil(Math.hypot(x1 - x0, y1 - y0) / STEP)
+    return Array.from({ length: steps }, (_, k) => grown([x0 + (x1 - x0) * k / steps, y0 + (y1 - y0) * k / steps], [x0 + (x1 - x0) * (k + 1) / steps, y0 + (y1 - y0) * (k + 1) / steps], width / 2))
+  })
+}
+
+function grown([x0, y0]: Spot, [x1, y1]: Spot, by: number): Area {
+  const [flat, tall] = [Math.abs(y1 - y0) < 0.01, Math.abs(x1 - x0) < 0.01]
+  const [gx, gy] = [tall || !flat ? by : 0, flat || !tall ? by : 0]
+  return { x0: Math.min(x0, x1) - gx, x1: Math.max(x0, x1) + gx, y0: Math.min(y0, y1) - gy, y1: Math.max(y0, y1) + gy }
+}
+
+/** Wires may cross; they may not run along one another. */
+function wiresOnWires(scene: Scene): Overlap[] {
+  const runs = scene.wires.map((wire) => ({ id: wire.id, areas: segments(wire.points, Math.max(2, wire.width)) }))
+  return runs.flatMap((a, i) => runs.slice(0, i).filter((b) => a.areas.some((one) => b.areas.some((other) => alongside(one, other))))
+    .map((b): Overlap => ({ what: 'wire on wire', a: a.id, b: b.id })))
+}
+
+function alongside(a: Area, b: Area): boolean {
+  if (!meet(a, b)) return false
+  const w = Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)
+  const h = Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0)
+  return Math.max(w, h) > 9
+}
+
+function offTheSheet({ width, height }: Scene, letterings: readonly Lettering[]): Overlap[] {
+  return letterings.filter(({ area }) => area.x0 < 0 || area.y0 < 0 || area.x1 > width || area.y1 > height).map((a): Overlap => ({ what: 'off the sheet', a: name(a), b: '' }))
+}

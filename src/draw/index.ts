@@ -1,0 +1,7 @@
+export { drawPaths } from './draw-paths.ts'
+export { findOverlaps, type Overlap } from './find-overlaps.ts'
+export type { Sheet } from './layout.ts'
+export { lampText, positionOf, sayAmps } from './live.ts'
+export { renderGroups, renderSvg, type DrawnGroup, type Look } from './render-svg.ts'
+export type { Scene, ScenePiece, SceneWire } from './scene.ts'
+export { wireColour, wireSize, type WireColour } from './wire-colours.ts'

@@ -1,0 +1,78 @@
+import type { AxisSpec, PartModel } from '../record/index.ts'
+import type { GraphNode } from './path-graph.ts'
+import { LETTER, LINE, type NameLine } from './scene.ts'
+import { NO_BREAK, textWidth, wrapText } from './text-widths.ts'
+
+/** Room for a name beside its symbol before it goes on in the next line. */
+const NAME_ROOM = 74
+
+/** The lettering beside a piece, and the room that it needs whatever is solved. */
+export interface Name { readonly lines: readonly NameLine[]; readonly width: number; readonly height: number }
+
+export const NO_NAME: Name = { lines: [], width: 0, height: 0 }
+
+/** Title, rating and live lines of a piece. */
+export function nameOf(node: GraphNode): Name {
+  const title = wrapText(node.text, LETTER, NAME_ROOM, 600).map((text): NameLine => ({ text }))
+  const lines = node.part && node.kind === 'piece' ? [...title, ...partLines(node)] : title.map((line) => ({ ...line, soft: true }))
+  return { lines, width: Math.max(0, ...lines.map(lineRoom)), height: lines.length * LINE }
+}
+
+/** The widest text that a line can come to carry. */
+function lineRoom(line: NameLine): number {
+  const own = textWidth(line.text, LETTER, line.soft || line.live ? 400 : 600)
+  return Math.max(own, ...(line.live?.room ?? []).map((text) => textWidth(text, LETTER)))
+}
+
+function partLines({ part, model, elements }: GraphNode): NameLine[] {
+  if (!part) return []
+  const lamps = (model?.lamps ?? []).filter((lamp) => elements.some(({ id }) => id === lamp.element))
+  if (lamps.length > 0) return lamps.flatMap((lamp) => lampLines(part.id, lamp.id, lamps.length > 1 ? lamp.title ?? lamp.id : '', wattsOf(model, lamp.element)))
+  const isContactPiece = elements.length > 0 && elements.every(({ does }) => does === 'contact')
+  return [
+    ...ratingLines(part.kind, part.params),
+    ...(model?.axes ?? []).map((axis) => axisLine(axis, model)),
+    ...part.kind === 'battery' ? [{ text: '', live: { says: 'battery', room: ['12.65 V'] } } satisfies NameLine] : [],
+    ...part.kind === 'battery' ? [{ text: '', live: { says: 'battery-amps', room: ['99.9 A out', 'no current'] } } satisfies NameLine] : [],
+    ...stateLines(model, isContactPiece && elements.length < (model?.elements.length ?? 0)),
+  ]
+}
+
+function lampLines(part: string, lamp: string, title: string, watts: string): NameLine[] {
+  const key = lamp === '' ? part : `${part}.${lamp}`
+  const rating = [title, watts].filter((word) => word !== '').join(' ')
+  const live: NameLine = { text: '', live: { says: 'lamp', key, room: ['108 % over', '44 % dim'] } }
+  return rating === '' ? [live] : [...wrapText(rating, LETTER, NAME_ROOM).map((text) => ({ text, soft: true })), live]
+}
+
+function wattsOf(model: PartModel | undefined, element: string): string {
+  const law = model?.elements.find(({ id }) => id === element)?.law
+  return typeof law === 'object' && law.kind === 'filament' ? `${round(law.ratedW)}${NO_BREAK}W` : ''
+}
+
+function ratingLines(kind: string, params: Readonly<Record<string, unknown>>): NameLine[] {
+  const { ratingA, powerW } = params
+  const text = kind === 'fuse' && typeof ratingA === 'number' ? `${ratingA} A` : typeof powerW === 'number' ? `${round(powerW)} W` : ''
+  return text === '' ? [] : [{ text, soft: true }]
+}
+
+function axisLine(axis: AxisSpec, model: PartModel | undefined): NameLine {
+  const prefix = (model?.axes?.length ?? 0) > 1 ? `${axis.title.toLowerCase()}: ` : ''
+  const unit = axis.range?.unit ?? ''
+  const room = axis.range ? [`${prefix}${axis.range.from} ${unit}`, `${prefix}${axis.range.to}.9 ${unit}`] : axis.positions.map((position) => prefix + position)
+  return { text: '', live: { says: 'axis', key: axis.id, prefix, room } }
+}
+
+/** States that a person would ask for: whether a magnet holds, a cut-out is made, a breaker has opened; and a fuse that blew. */
+function stateLines(model: PartModel | undefined, detachedContact: boolean): NameLine[] {
+  if (detachedContact) return []
+  if (model?.phase) return [{ text: '', live: { says: 'phase', room: ['stays lit', ...model.phase.names] } }]
+  return (model?.states ?? []).filter(({ values }) => values.length > 1).map((state) => {
+    const prefix = STATE_WORDS[state.id] ?? ''
+    return { text: '', live: { says: 'state', key: state.id, prefix, rest: state.rest, room: state.values.map((value) => prefix + value) } }
+  })
+}
+
+const STATE_WORDS: Readonly<Record<string, string>> = { cutout: 'cut-out ' }
+
+const round = (value: number) => String(Math.round(value * 10) / 10)

@@ -1,0 +1,150 @@
+import type { SolvedSetting } from '../circuit/index.ts'
+import { drawBox } from './draw-box.ts'
+import { coreLive, liveText, PALE, wireLive } from './live.ts'
+import { LETTER, LINE, type NameLine, type PathGroup, type Rail, type Scene, type SceneMark, type ScenePiece, type SceneSplice, type SceneWire, type Shape, type Spot, type TextShape, type Tone } from './scene.ts'
+import { line, ring, STROKE } from './symbols/symbol.ts'
+import { symbolOf } from './symbols/table.ts'
+
+/** Shapes that belong to one thing of the wiring; `reach` is where a finger finds it. */
+export interface ShapeGroup {
+  readonly kind: 'rail' | 'wire' | 'part' | 'splice' | 'earth' | 'path'
+  readonly id: string
+  readonly label: string
+  readonly shapes: readonly Shape[]
+  readonly reach: readonly Spot[] | null
+}
+
+/** The scene in one solved setting, or at rest, from the back to the front. */
+export function sceneShapes(scene: Scene, solved: SolvedSetting | null): ShapeGroup[] {
+  return [
+    ...scene.wires.map((wire) => wireGroup(wire, solved)),
+    ...scene.rails.map(railGroup),
+    ...scene.marks.map(earthGroup),
+    ...scene.splices.map(spliceGroup),
+    ...scene.pieces.map((piece) => pieceGroup(piece, solved)),
+    ...scene.paths.map(({ number, x, y }): ShapeGroup => ({
+      kind: 'path', id: `path-${number}`, label: '', reach: null, shapes: [text([x, y], String(number), { anchor: 'middle', weight: 600 })],
+    })),
+    ...scene.groups.map(bracketGroup),
+    ...scene.foot ? [footGroup(scene.foot)] : [],
+  ]
+}
+
+export function text(at: Spot, said: string, more: Partial<TextShape> = {}): TextShape {
+  return { kind: 'text', at, text: said, size: LETTER, weight: 400, anchor: 'start', tone: 'ink', ...more }
+}
+
+// --- wires ---
+
+function wireGroup(wire: SceneWire, solved: SolvedSetting | null): ShapeGroup {
+  if (wire.kind === 'fixing') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: [line(wire.points, 1.6)] }
+  const live = wireLive(wire, solved)
+  const letters = wire.label ? [text(wire.label.at, wire.label.text, { anchor: 'middle', upright: true, tone: live.state === 'dead' ? 'soft' : 'ink' })] : []
+  const strokes = live.state === 'dead' && solved ? deadStrokes(wire) : fullStrokes(wire, live.edge)
+  return { kind: 'wire', id: wire.id, label: `wire ${wire.id}, ${wire.colour.words}`, reach: wire.points, shapes: [...strokes, ...letters] }
+}
+
+function deadStrokes({ points, width, colour }: SceneWire): Shape[] {
+  return strokes(points, Math.max(2, width * 0.55), colour, PALE)
+}
+
+function fullStrokes({ points, width, colour }: SceneWire, edge: number): Shape[] {
+  const under: Shape[] = edge > 0 ? [{ kind: 'line', points, width: width + 1.6 + 2 * edge, tone: 'live', round: true }] : []
+  return [...under, ...strokes(points, width, colour, 1)]
+}
+
+/** A hairline of ink on either side, so that white shows on paper and yellow on amber. */
+function strokes(points: readonly Spot[], width: number, { base, tracers }: SceneWire['colour'], strength: number): Shape[] {
+  const tone: Tone = base === '' ? 'sheet' : { css: base }
+  const dash = 9
+  return [
+    { kind: 'line', points, width: width + 1.2, tone: 'casing', strength },
+    { kind: 'line', points, width, tone, strength, ...base === '' ? { dash: [4, 4] } : {} },
+    ...tracers.map((css, i): Shape => ({
+      kind: 'line', points, width: Math.max(1.1, width * 0.42), tone: { css }, strength,
+      dash: [dash, 5 + (tracers.length - 1) * (dash + 5)], dashFrom: -i * (dash + 5),
+    })),
+  ]
+}
+
+// --- rails, earths, splices, brackets ---
+
+function railGroup({ marking, x0, x1, y }: Rail): ShapeGroup {
+  return {
+    kind: 'rail', id: `rail-${marking.slice(0, 2)}`, label: '', reach: null,
+    shapes: [line([[x0, y], [x1, y]], 2.2), text([x0 - 6, y + 4.5], marking, { anchor: 'end', weight: 600 })],
+  }
+}
+
+function earthGroup({ id, at: [x, y], text: said }: SceneMark): ShapeGroup {
+  const bars = [[9, 4], [6, 7.5], [2.5, 11]].map(([half, down]) => line([[x - half, y + down], [x + half, y + down]]))
+  const name = said === '' ? [] : [text([x, y + 25], said, { anchor: 'middle', tone: 'soft' })]
+  return { kind: 'earth', id, label: '', reach: null, shapes: [line([[x, y], [x, y + 4]]), ...bars, ...name] }
+}
+
+function spliceGroup(splice: SceneSplice): ShapeGroup {
+  const bars = splice.bars.map((bar) => line(bar, 2.6))
+  const label = splice.kind === 'splice' ? `splice ${splice.id}` : splice.kind === 'mating' ? `connector ${splice.id}` : splice.text
+  return { kind: 'splice', id: splice.id, label, reach: [splice.at], shapes: [...bars, ...spliceMark(splice)] }
+}
+
+function spliceMark({ kind, at, text: said }: SceneSplice): Shape[] {
+  const [x, y] = at
+  if (kind === 'splice') return [{ kind: 'circle', at, r: 4, width: 1, tone: 'ink', fill: 'ink' }]
+  if (kind === 'loose') return [ring(at, 4), ...said === '' ? [] : [text([x + 8, y + 4.5], said, { tone: 'doubtful' })]]
+  return [
+    line([[x - 6, y - 3], [x, y + 2], [x + 6, y - 3]], 2), line([[x - 6, y + 2], [x, y + 7], [x + 6, y + 2]], 2),
+  ]
+}
+
+function bracketGroup({ x0, x1, y, lines }: PathGroup): ShapeGroup {
+  return {
+    kind: 'path', id: `bracket-${Math.round(x0)}`, label: '', reach: null,
+    shapes: lines.length === 0 ? [] : [
+      line([[x0, y], [x0, y + 5], [x1, y + 5], [x1, y]], 1, 'soft'),
+      ...lines.map((said, i) => text([(x0 + x1) / 2, y + 19 + i * LINE], said, { anchor: 'middle', tone: 'soft' })),
+    ],
+  }
+}
+
+function footGroup({ at, text: said }: NonNullable<Scene['foot']>): ShapeGroup {
+  return { kind: 'path', id: 'foot', label: '', reach: null, shapes: [text(at, said, { tone: 'soft' })] }
+}
+
+// --- parts ---
+
+function pieceGroup(piece: ScenePiece, solved: SolvedSetting | null): ShapeGroup {
+  const symbol = symbolOf(piece.symbol)
+  const cores = piece.cores.flatMap((core) => symbol.core(core.element).draw({ ...core, live: coreLive(piece, core.element, solved) }))
+  return {
+    kind: 'part', id: piece.id, label: piece.part.title, reach: reachOf(piece),
+    shapes: [...piece.leads.map((lead) => line(lead, STROKE)), ...cores, ...drawBox(piece, solved), ...markings(piece), ...nameShapes(piece, solved)],
+  }
+}
+
+function reachOf({ box, cores }: ScenePiece): Spot[] {
+  if (box) return [[box.x, box.y], [box.x + box.w, box.y], [box.x + box.w, box.y + box.h], [box.x, box.y + box.h]]
+  const [x0, x1] = [Math.min(...cores.map(({ x }) => x)) - 18, Math.max(...cores.map(({ x }) => x)) + 18]
+  const [y0, y1] = [cores[0].top - 4, cores[0].bottom + 4]
+  return [[x0, y0], [x1, y0], [x1, y1], [x0, y1]]
+}
+
+function markings({ pins, form }: ScenePiece): Shape[] {
+  return pins.filter(({ showMarking, marking }) => showMarking && marking !== '').map(({ at: [x, y], side, marking }) => form === 'box'
+    ? text([x + 6, side === 'top' ? y + 15 : y - 7], marking)
+    : text([x - 8, side === 'top' ? y - 5 : y + 14], marking, { anchor: 'end', tone: 'soft' }))
+}
+
+function nameShapes(piece: ScenePiece, solved: SolvedSetting | null): Shape[] {
+  const [x, y] = piece.name.at
+  return piece.name.lines.flatMap((one, i) => {
+    const { said, tone, weight } = lineText(piece, one, solved)
+    return said === '' ? [] : [text([x, y + i * LINE + 11], said, { tone, weight })]
+  })
+}
+
+function lineText(piece: ScenePiece, one: NameLine, solved: SolvedSetting | null): { said: string, tone: Tone, weight: 400 | 600 } {
+  if (!one.live) return { said: one.text, tone: one.soft ? 'soft' : 'ink', weight: one.soft ? 400 : 600 }
+  const { text: said, tone } = liveText(piece, one.live, solved)
+  return { said, tone, weight: 400 }
+}

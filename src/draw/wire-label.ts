@@ -1,0 +1,18 @@
+import type { WiringWire } from '../record/index.ts'
+import { LETTER } from './scene.ts'
+import { textWidth } from './text-widths.ts'
+import { drawnSection, wireColour, wireSize } from './wire-colours.ts'
+
+/** The letters and the size of a wire as they stand along it. */
+export function wireLabel(wire: WiringWire): string {
+  return [wireColour(wire).letters, wireSize(wire)].filter((word) => word !== '').join(' ')
+}
+
+export function labelLength(text: string): number {
+  return textWidth(text, LETTER) + 7
+}
+
+/** Width of a wire's line by its section: 0.75 mm2 fine, a battery lead heavy. */
+export function lineWidth(wire: WiringWire): number {
+  return Math.min(6, Math.max(2.6, 2 + 1.2 * Math.sqrt(drawnSection(wire))))
+}

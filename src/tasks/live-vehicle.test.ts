@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest'
+import { makeLampAndSwitch, makeSharedEarth } from '../../test/builders/small-records.ts'
+import { makeTessarby } from '../../test/builders/tessarby.ts'
+import type { Setting } from '../circuit/index.ts'
+import type { WiringRecord } from '../record/index.ts'
+import { factsOf } from './live-facts.ts'
+import { openLive, panelAxes, sayLit, sayOfSetting, solveLive, type LiveVehicle } from './live-vehicle.ts'
+import { firstVehicle, readChoices } from './vehicle-choices.ts'
+
+const rest: Setting = { controls: {}, engine: 'stopped', battery: 'full', phases: {} }
+const sheet = { width: 900, height: 700 }
+
+function open(record: WiringRecord): LiveVehicle {
+  const opened = openLive(JSON.stringify(record), null, sheet)
+  if (!opened.ok) throw new Error(opened.sentences.join('\n'))
+  return opened.live
+}
+
+test('a damaged record is refused with every problem and its path', () => {
+  const opened = openLive(JSON.stringify({ ...makeLampAndSwitch(), parts: { lamp: { kind: 'lmap', title: 'Lamp' } } }), null, sheet)
+  expect(opened.ok).toBe(false)
+  if (!opened.ok) expect(opened.sentences.some((sentence) => sentence.startsWith('parts.lamp'))).toBe(true)
+})
+
+test('the controls nearest the supply come first', () => {
+  expect(panelAxes(open(makeTessarby())).map(({ key }) => key).slice(0, 3)).toEqual(['key.turn', 'light.pull', 'dip.foot'])
+})
+
+test('what is lit is said in a sentence', () => {
+  const live = open(makeLampAndSwitch())
+  expect(sayLit(live, solveLive(live, rest))).toBe('No lamp is lit.')
+  expect(sayLit(live, solveLive(live, { ...rest, controls: { 'switch.lever': 'on' } }))).toMatch(/^Lit: Lamp 10\d %\.$/)
+})
+
+test('flashing lamps are shown at the lit moment', () => {
+  const live = open(makeTessarby())
+  const solved = solveLive(live, { ...rest, controls: { 'key.turn': 'on', 'stalk.turn': 'left' } })
+  expect(solved.lamps.fl.class).toBe('normal')
+  expect(sayOfSetting(live, solved).join(' ')).toContain('60 to 120 a minute')
+})
+
+test('a wire tells its volts, amps and drop', () => {
+  const live = open(makeLampAndSwitch())
+  const solved = solveLive(live, { ...rest, controls: { 'switch.lever': 'on' } })
+  const facts = factsOf(live, solved, { kind: 'wire', id: 'w2' })
+  expect(facts).toMatchObject({ title: 'red with white, 1.0 mm²', under: 'switch 2 to lamp in · 900 mm' })
+  expect(facts?.rows.find(({ name }) => name === 'Current')?.said).toBe(`${solved.wires.w2.amps!.toFixed(2)} A`)
+  expect(facts?.judgement).toMatch(/^Carries 1\.\d\d A from switch 2 to lamp in\.$/)
+})
+
+test('a wire that hangs free has no volts', () => {
+  const live = open(makeSharedEarth())
+  const facts = factsOf(live, solveLive(live, rest), { kind: 'wire', id: '7' })
+  expect(facts?.judgement).not.toBe('')
+  expect(factsOf(live, solveLive(live, rest), { kind: 'wire', id: 'none' })).toBeNull()
+})
+
+test('years between which the record changes become choices', () => {
+  const record = makeLampAndSwitch()
+  const parts = { ...record.parts, lamp: { ...record.parts.lamp, fits: [{ years: { from: 1955, to: 1960 } }] } }
+  const choices = readChoices({ ...record, parts })
+  expect(choices.years.map(({ said }) => said)).toEqual(['before 1955', '1955 to 1960', '1961 and later'])
+  expect(firstVehicle(choices).year).toBe(1954)
+})
