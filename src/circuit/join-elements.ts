@@ -20,11 +20,12 @@ export function joinElements(wiring: Wiring, assumed: Assumption[]): JoinElement
     return fallback.value
   }
   const fixing = ({ id, joins: [from, to], ohm }: WiringFixing, fallback: Default, path: string): JoinElement =>
-    ({ id, from, to, ohm: take(ohm, fallback, `${path}/${id}/ohm`) })
+    ({ id, from, to, ohm: take(ohm, fallback, `${path}.${id}.ohm`) })
   const wire = (one: WiringWire): JoinElement => {
-    const joints = one.ends.map((end, i) => (end.at === null ? 0 : take(end.jointOhm, joint, `wires/${one.id}/ends/${i}/jointOhm`)))
-    const own = wireOhm(wiring, one, routes.get(one.id) as WireRoute, assumed)
-    return { id: one.id, from: endPoint(one, 0), to: endPoint(one, 1), ohm: own + joints[0] + joints[1] }
+    const { ohm, areaMm2 } = conductorOf(wiring, one, routes.get(one.id) as WireRoute, assumed)
+    const atEnd = { ...joint, value: joint.value * jointScale(wiring, areaMm2) }
+    const joints = one.ends.map((end, i) => (end.at === null ? 0 : take(end.jointOhm, atEnd, `wires.${one.id}.ends.${i}.jointOhm`)))
+    return { id: one.id, from: endPoint(one, 0), to: endPoint(one, 1), ohm: ohm + joints[0] + joints[1] }
   }
   return [
     ...[...wiring.wires.values()].map(wire),
@@ -43,20 +44,32 @@ export function endPoint(wire: { readonly id: string; readonly ends: readonly Wi
   return wire.ends[end].at ?? `${wire.id}.${end + 1}`
 }
 
-/** Ohms of a wire's conductor at 20 °C: as measured, else from its stated size and its length. */
-function wireOhm(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed: Assumption[]): number {
-  if (typeof wire.ohm === 'number') return wire.ohm
-  if (wiring.assume.wireOhm !== undefined) return wiring.assume.wireOhm
+/** A heavy lug has more face than a crimp of loom wire: above this size its default falls as the copper grows. Common practice, no source. */
+const LOOM_MM2 = 6
+
+/** What the record's owner assumes holds for every size. */
+function jointScale({ assume }: Wiring, areaMm2: number | null): number {
+  return areaMm2 === null || assume.jointOhm !== undefined ? 1 : Math.min(1, LOOM_MM2 / areaMm2)
+}
+
+/** Ohms of a wire's conductor at 20 °C, as measured, else from its stated size and its length; its copper, null where only the ohms are stated. */
+function conductorOf(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed: Assumption[]): { ohm: number; areaMm2: number | null } {
+  if (typeof wire.ohm === 'number') return { ohm: wire.ohm, areaMm2: typeof wire.sizeMm2 === 'number' ? wire.sizeMm2 : null }
+  if (wiring.assume.wireOhm !== undefined) return { ohm: wiring.assume.wireOhm, areaMm2: null }
   assumed.push(...route.assumed)
-  const found = findConductor(sizeOf(wire, assumed), wire.cable)
+  const found = findConductor(sizeOf(wire, assumed), cableOf(wire, assumed))
   if (!found.ok) {
-    assumed.push({ path: `wires/${wire.id}`, value: `${DEFAULT_MM2} mm²`, why: found.sentence, source: PRACTICE })
-    return wireOhm(wiring, { ...wire, sizeStrands: undefined, sizeAwg: undefined, copperDiameterMm: undefined, sizeMm2: DEFAULT_MM2 }, route, [])
+    assumed.push({ path: `wires.${wire.id}`, value: `${DEFAULT_MM2} mm²`, why: found.sentence, source: PRACTICE })
+    return conductorOf(wiring, { ...wire, sizeStrands: undefined, sizeAwg: undefined, copperDiameterMm: undefined, sizeMm2: DEFAULT_MM2 }, route, [])
   }
-  if (found.assumed) {
-    assumed.push({ path: `wires/${wire.id}/ohmPerM`, value: found.ohmPerM, why: found.why, source: nameSource(found.source) })
-  }
-  return found.ohmPerM * (route.lengthMm ?? DEFAULT_LENGTH_MM) / 1000
+  if (found.assumed) assumed.push({ path: `wires.${wire.id}.ohmPerM`, value: found.ohmPerM, why: found.why, source: nameSource(found.source) })
+  return { ohm: found.ohmPerM * (route.lengthMm ?? DEFAULT_LENGTH_MM) / 1000, areaMm2: found.areaMm2 }
+}
+
+function cableOf({ id, cable }: WiringWire, assumed: Assumption[]): string | undefined {
+  if (cable !== 'unknown') return cable
+  assumed.push({ path: `wires.${id}.cable`, value: 'any of this size', why: 'stated as unknown', source: PRACTICE })
+  return undefined
 }
 
 function sizeOf(wire: WiringWire, assumed: Assumption[]) {
@@ -64,6 +77,7 @@ function sizeOf(wire: WiringWire, assumed: Assumption[]) {
   if (wire.sizeAwg !== undefined) return { awg: wire.sizeAwg }
   if (wire.sizeStrands !== undefined) return { strands: wire.sizeStrands }
   if (typeof wire.copperDiameterMm === 'number') return { diameterMm: wire.copperDiameterMm }
-  assumed.push({ path: `wires/${wire.id}/sizeMm2`, value: DEFAULT_MM2, why: 'no size is stated', source: PRACTICE })
+  const isStated = wire.sizeMm2 === 'unknown' || wire.copperDiameterMm === 'unknown'
+  assumed.push({ path: `wires.${wire.id}.sizeMm2`, value: DEFAULT_MM2, why: isStated ? 'stated as unknown' : 'no size is stated', source: PRACTICE })
   return { mm2: DEFAULT_MM2 }
 }

@@ -11,7 +11,7 @@ function currentOf(law: Law, volts: number): number {
 
 const bulb: Law = { kind: 'filament', ratedV: 13.5, ratedW: 26.5, coldRatio: 12 }
 const diode: Law = { kind: 'diode', forwardV: 0.8, ratedA: 1, emission: 1.8, ohm: 0.05 }
-const battery: Law = { kind: 'battery', emfV: 12.6, ohm: 0.01, counterV: 13.5 }
+const battery: Law = { kind: 'battery', emfV: 12.6, ohm: 0.01, counterV: 13.5, chargeOhm: 0.25 }
 const every: readonly Law[] = [bulb, diode, battery, { kind: 'source', emfV: 10, ohm: 0.2 }, { kind: 'resistor', ohm: 3 }, { kind: 'open' }]
 
 describe('laws of elements', () => {
@@ -53,6 +53,6 @@ describe('laws of elements', () => {
   it('charges a battery only above its counter-voltage', () => {
     expect(currentOf(battery, 12.5)).toBeCloseTo(-10, 9)
     expect(currentOf(battery, 13.4)).toBeCloseTo(0.01 * 0.8, 9)
-    expect(currentOf(battery, 13.7)).toBeCloseTo(0.01 * 0.9 + 0.2 / 0.01, 9)
+    expect(currentOf(battery, 13.7)).toBeCloseTo(0.01 * 0.9 + 0.2 / 0.25, 9)
   })
 })

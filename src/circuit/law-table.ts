@@ -29,6 +29,7 @@ export class LawTable {
         this.p[p] = law.emfV
         this.p[p + 1] = 1 / (Math.max(law.ohm, LEAST_BATTERY_OHM) + addedOhm)
         this.p[p + 2] = Math.max(law.counterV, law.emfV)
+        this.p[p + 3] = 1 / (Math.max(law.chargeOhm, LEAST_BATTERY_OHM) + addedOhm)
         return
       case 'source':
         this.p[p] = law.emfV
@@ -98,8 +99,8 @@ export class LawTable {
     if (volts <= emf) { this.slope = g; this.current = g * (volts - emf); return }
     const gap = Math.min(g, GAP_S)
     if (volts <= counter) { this.slope = gap; this.current = gap * (volts - emf); return }
-    this.slope = g
-    this.current = gap * (counter - emf) + g * (volts - counter)
+    this.slope = this.p[p + 3]
+    this.current = gap * (counter - emf) + this.slope * (volts - counter)
   }
 
   /** Slope at no voltage and no current: what an ohmmeter meets. Sources count as their resistance. */
@@ -111,7 +112,7 @@ export class LawTable {
   }
 }
 
-const WIDTH = 3
+const WIDTH = 4
 const CODES: Readonly<Record<Law['kind'], number>> = { open: 0, resistor: 1, filament: 2, diode: 3, battery: 4, source: 5 }
 /** I ~ V^0.55 about the rated point: 1 − 0.45. */
 const FILAMENT_POWER = 0.45

@@ -121,12 +121,12 @@ class NetworkDraft {
         if (typeof value === 'number') return value
         const fallback = typeof otherwise === 'function' ? otherwise() : otherwise
         assumed.push({
-          path: ['parts', part.id, 'params', ...path].join('/'), value: fallback.value,
+          path: ['parts', part.id, 'params', ...path].join('.'), value: fallback.value,
           why: value === 'unknown' ? `stated as unknown: ${fallback.why}` : fallback.why, source: fallback.source,
         })
         return fallback.value
       },
-      note(assumption: Assumption) { assumed.push({ ...assumption, path: `parts/${part.id}/${assumption.path}` }) },
+      note(assumption: Assumption) { assumed.push({ ...assumption, path: `parts.${part.id}.${assumption.path}` }) },
     }
   }
 

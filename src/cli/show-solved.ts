@@ -75,7 +75,7 @@ function showBalance({ balance: { node, worstA, sourceW, lostW } }: Solution): s
 function showAssumed(assumed: readonly Assumption[]): string {
   const groups = new Map<string, { count: number; path: string }>()
   for (const { path, value, why, source } of assumed) {
-    const key = `${path.split('/').at(-1)} ${typeof value === 'number' ? Number(value.toPrecision(4)) : String(value)}: ${why} (${source})`
+    const key = `${path.split('.').at(-1)} ${typeof value === 'number' ? Number(value.toPrecision(4)) : String(value)}: ${why} (${source})`
     groups.set(key, { count: (groups.get(key)?.count ?? 0) + 1, path: groups.get(key)?.path ?? path })
   }
   if (groups.size === 0) return ''

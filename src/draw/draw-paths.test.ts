@@ -38,6 +38,11 @@ test.each(Object.entries(records))('%s shows every wire and every part', (_, mak
   expect(new Set(scene.pieces.map(({ part }) => part.id)).size).toBe(wiring.parts.size)
 })
 
+test.each(Object.entries(records))('%s letters every wire', (_, make) => {
+  const { wiring, scene } = draw(make())
+  expect(scene.wires.filter(({ id, label }) => wiring.wires.has(id) && label === null).map(({ id }) => id)).toEqual([])
+})
+
 test('the order of a record changes no drawing', () => {
   const record = makeTessarby()
   const turned = { ...record, parts: turn(record.parts), wires: turn(record.wires ?? {}) }

@@ -3,6 +3,7 @@ import { groupOf } from './group-paths.ts'
 import { keepCircuit, listCircuits } from './keep-circuit.ts'
 import type { Layout, Sheet } from './layout.ts'
 import { layOutLayers, type Layers } from './layers.ts'
+import { letterFlat } from './letter-flat.ts'
 import { measureItem, type Measure } from './measure-items.ts'
 import { orderLayers } from './order-layers.ts'
 import { buildPathGraph, type Models, type PathGraph } from './path-graph.ts'
@@ -32,7 +33,7 @@ export function drawPaths(wiring: Wiring, models: Models, sheet: Sheet = { width
   const measures = layers.items.map((_, item) => measureItem(graph, layers, item, ranks.nearness))
   const places = placeWithoutClash(graph, layers, measures, sheet.width - MARGIN.left - MARGIN.right)
   const stack = stackLayers({ wiring, graph, ranks, layers, measures, places }, sheet.height - MARGIN.top - MARGIN.bottom - FOOT)
-  return shift({ ...composeScene({ wiring, graph, ranks, layers, measures, places, stack }), circuits }, MARGIN.left, MARGIN.top)
+  return letterFlat(shift({ ...composeScene({ wiring, graph, ranks, layers, measures, places, stack }), circuits }, MARGIN.left, MARGIN.top), wiring)
 }
 
 const TRIES = 6

@@ -1,6 +1,6 @@
 import type { SolvedSetting } from '../circuit/index.ts'
 import type { Scene, Shape, Spot, TextShape } from './scene.ts'
-import { sceneShapes } from './scene-shapes.ts'
+import { sceneShapes, type ShapeGroup } from './scene-shapes.ts'
 import { textWidth } from './text-widths.ts'
 
 /** Two things of a drawing that touch and must not. */
@@ -12,11 +12,26 @@ interface Stroke { readonly group: string; readonly area: Area }
 
 /** Every text that touches another text or a line, every two wires that lie on one another; empty for a clean drawing. */
 export function findOverlaps(scene: Scene, solved: SolvedSetting | null): Overlap[] {
-  const groups = sceneShapes(scene, solved)
-  const letterings = groups.flatMap(({ id, shapes }) => shapes.filter((shape) => shape.kind === 'text' && !shape.inside)
-    .map((shape): Lettering => ({ group: id, text: (shape as TextShape).text, area: textArea(shape as TextShape) })))
-  const strokes = groups.flatMap(({ id, shapes }) => shapes.flatMap((shape) => areasOf(shape).map((area): Stroke => ({ group: id, area }))))
+  const { letterings, strokes } = readAreas(sceneShapes(scene, solved))
   return [...textsOnTexts(letterings), ...textsOnLines(letterings, strokes), ...wiresOnWires(scene), ...offTheSheet(scene, letterings)]
+}
+
+function readAreas(groups: readonly ShapeGroup[]): { letterings: Lettering[], strokes: Stroke[] } {
+  return {
+    letterings: groups.flatMap(({ id, shapes }) => shapes.filter((shape) => shape.kind === 'text' && !shape.inside)
+      .map((shape): Lettering => ({ group: id, text: (shape as TextShape).text, area: textArea(shape as TextShape) }))),
+    strokes: groups.flatMap(({ id, shapes }) => shapes.flatMap((shape) => areasOf(shape).map((area): Stroke => ({ group: id, area })))),
+  }
+}
+
+/** The first of several texts that would touch nothing of the scene, with room to spare on all sides. */
+export function findFree(scene: Scene, texts: readonly TextShape[]): TextShape | undefined {
+  const { letterings, strokes } = readAreas(sceneShapes(scene, null))
+  return texts.find((text) => {
+    const { x0, y0, x1, y1 } = textArea(text)
+    const area = { x0: x0 - 4, y0: y0 - 1, x1: x1 + 4, y1: y1 + 1 }
+    return [...letterings, ...strokes].every((other) => !meet(area, other.area))
+  })
 }
 
 /** The room of a text: capitals above the base line, tails below it. */

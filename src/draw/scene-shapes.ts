@@ -39,7 +39,7 @@ export function text(at: Spot, said: string, more: Partial<TextShape> = {}): Tex
 function wireGroup(wire: SceneWire, solved: SolvedSetting | null): ShapeGroup {
   if (wire.kind === 'fixing') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: [line(wire.points, 1.6)] }
   const live = wireLive(wire, solved)
-  const letters = wire.label ? [text(wire.label.at, wire.label.text, { anchor: 'middle', upright: true, tone: live.state === 'dead' ? 'soft' : 'ink' })] : []
+  const letters = wire.label ? [text(wire.label.at, wire.label.text, { anchor: 'middle', upright: wire.label.upright, tone: live.state === 'dead' ? 'soft' : 'ink' })] : []
   const strokes = live.state === 'dead' && solved ? deadStrokes(wire) : fullStrokes(wire, live.edge)
   return { kind: 'wire', id: wire.id, label: `wire ${wire.id}, ${wire.colour.words}`, reach: wire.points, shapes: [...strokes, ...letters] }
 }
@@ -55,11 +55,12 @@ function fullStrokes({ points, width, colour }: SceneWire, edge: number): Shape[
 
 /** A hairline of ink on either side, so that white shows on paper and yellow on amber. */
 function strokes(points: readonly Spot[], width: number, { base, tracers }: SceneWire['colour'], strength: number): Shape[] {
-  const tone: Tone = base === '' ? 'sheet' : { css: base }
   const dash = 9
+  // Nobody knows the colour: an empty line between broken edges.
+  if (base === '') return [{ kind: 'line', points, width: width + 2, tone: 'casing', strength, dash: [6, 3] }, { kind: 'line', points, width, tone: 'sheet' }]
   return [
     { kind: 'line', points, width: width + 1.2, tone: 'casing', strength },
-    { kind: 'line', points, width, tone, strength, ...base === '' ? { dash: [4, 4] } : {} },
+    { kind: 'line', points, width, tone: { css: base }, strength },
     ...tracers.map((css, i): Shape => ({
       kind: 'line', points, width: Math.max(1.1, width * 0.42), tone: { css }, strength,
       dash: [dash, 5 + (tracers.length - 1) * (dash + 5)], dashFrom: -i * (dash + 5),

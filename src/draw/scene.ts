@@ -87,7 +87,7 @@ export interface SceneWire {
   readonly colour: WireColour
   /** Width of the wire itself. */
   readonly width: number
-  readonly label: { readonly text: string; readonly at: Spot } | null
+  readonly label: { readonly text: string; readonly at: Spot; readonly upright: boolean } | null
   /** The two points that it joins, as in the wiring. */
   readonly ends: readonly [string | null, string | null]
 }

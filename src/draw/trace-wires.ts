@@ -14,9 +14,9 @@ export function traceWires(layout: Layout): SceneWire[] {
     const width = wire ? lineWidth(wire) : 1.8
     const points = tracePoints(layout, index)
     return {
-      id: edge.id, kind: wire ? 'wire' : 'fixing', points: fixing || wire ? points : points,
+      id: edge.id, kind: wire ? 'wire' : 'fixing', points,
       colour: wire ? wireColour(wire) : { base: '', tracers: [], letters: '', words: '' }, width,
-      label: wire && home ? { text: wireLabel(wire), at: [layout.places.portX[home.port] - width / 2 - 8.5, home.y] } : null,
+      label: wire && home ? { text: wireLabel(wire), at: [layout.places.portX[home.port] - width / 2 - 8.5, home.y], upright: true } : null,
       ends: wire ? [wire.ends[0].at, wire.ends[1].at] : fixing ? [fixing.joins[0], fixing.joins[1]] : [null, null],
     }
   })

@@ -44,7 +44,7 @@ export const alternator: PartKind = {
     { is: 'B+', marking: 'B+', what: 'output' }, { is: 'D+', marking: 'D+', what: 'field diodes, to the warning lamp (61)' },
     { is: 'case', marking: '31', what: 'case' },
   ],
-  fails: [
+  fails: () => [
     { what: 'worn rotor brushes', fault: 'open:*.rotor', likelihood: 'common' },
     { what: 'regulator open', fault: 'open:*.regulator', likelihood: 'seen' },
     { what: 'regulator shorted: it never lets go, whatever the volts', fault: 'set:*.setV=100', likelihood: 'seen' },
@@ -89,7 +89,7 @@ function readNameplate(ctx: Parameters<PartKind['build']>[1]) {
   const ratio = ctx.number(['ratio'], practice(2, 'pulleys of usual size'))
   const setV = ctx.number(['setV'], practice(14.2 * scale, 'a usual charging voltage'))
   const excitingA = ctx.number(['excitingA'], practice(0.1, 'begins to charge at idle with this'))
-  const excitedAtRpm = ctx.number(['excitedAtRpm'], practice(ctx.engine.idleRpm * ratio, 'at idle'))
+  const excitedAtRpm = ctx.number(['excitedAtRpm'], practice(Math.max(cutInRpm, ctx.engine.idleRpm * ratio), 'at idle'))
   const fullV = ratedV + 2 * JUNCTION_V
   const read = (rotorOhm: number) => {
     const fieldA = ratedV / rotorOhm

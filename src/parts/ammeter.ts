@@ -10,7 +10,7 @@ export const ammeter: PartKind = {
   plain: 'Shows the current into or out of the battery. Everything but the starter passes through it, so its nuts matter.',
   params,
   terminals: () => [{ is: 'in', marking: '+', what: 'battery side' }, { is: 'out', marking: '-', what: 'load side' }],
-  fails: [{ what: 'loose nut', fault: 'ohms:*=0.1', likelihood: 'seen' }, { what: 'burnt through', fault: 'open:*', likelihood: 'rare' }],
+  fails: () => [{ what: 'loose nut', fault: 'ohms:*=0.1', likelihood: 'seen' }, { what: 'burnt through', fault: 'open:*', likelihood: 'rare' }],
   build(_, ctx) {
     const ohm = ctx.number(['ohm'], practice(0.002, 'a moving-iron vehicle ammeter'))
     return { elements: [{ id: '', from: 'in', to: 'out', law: { kind: 'resistor', ohm }, does: 'joint' }] }

@@ -12,6 +12,8 @@ const params = z.object({
   emfV: known(z.number().positive()).optional(),
   ohm: known(z.number().min(0)).optional(),
   counterVPerCell: known(z.number().positive()).optional(),
+  /** Resistance with which it takes charge above its counter-voltage. */
+  chargeOhm: known(z.number().positive()).optional(),
 })
 
 /** A low battery: 25 % charge and three times the resistance (design of this product; common practice gives 2 to 4 times). */
@@ -29,7 +31,7 @@ export const battery: PartKind = {
     { is: '+', marking: '+', what: 'positive post' },
     { is: '-', marking: '-', what: 'negative post' },
   ],
-  fails: [
+  fails: () => [
     { what: 'run down', fault: 'set:*.chargePercent=25', likelihood: 'common' },
     { what: 'sulphated, high resistance', fault: 'ohms:*=0.05', likelihood: 'seen' },
     { what: 'open cell link', fault: 'open:*', likelihood: 'rare' },
@@ -40,8 +42,11 @@ export const battery: PartKind = {
     const charge = ctx.number(['chargePercent'], practice(100, 'fully charged'))
     const tempC = ctx.number(['tempC'], practice(20, 'a mild day'))
     const counterV = cells * ctx.number(['counterVPerCell'], standard(partDefaults.chargeCellV))
+    const chargeOhm = ctx.number(['chargeOhm'], () => acceptance(cells, ampereHours(part.params.capacityAh, ctx), charge))
+    const lowChargeOhm = Math.min(chargeOhm, acceptance(cells, ampereHours(part.params.capacityAh, ctx), LOW_CHARGE_PERCENT).value)
     const law = (percent: number, times: number): Law => ({
       kind: 'battery', emfV: emf(part.params.emfV, cells, percent, tempC), ohm: ohm * times * coldFactor(tempC), counterV,
+      chargeOhm: percent === charge ? chargeOhm : lowChargeOhm,
     })
     const full = law(charge, 1), low = law(Math.min(charge, LOW_CHARGE_PERCENT), LOW_OHM_TIMES)
     return { elements: [{ id: '', from: '+', to: '-', does: 'source', law: (now) => (now.battery === 'low' ? low : full) }] }
@@ -59,7 +64,21 @@ const REST_TABLE_C = 26.7
 const coldFactor = (tempC: number) => 1 + 0.01 * Math.max(0, 20 - tempC)
 
 function ohmBySize(cells: number, capacityAh: unknown, ctx: BuildContext): Default {
-  const ampereHours = typeof capacityAh === 'number' ? capacityAh : ctx.systemV === 6 ? 85 : 50
-  const { mohm, why, source } = internalMohm(cells, ampereHours)
-  return { value: mohm / 1000, why: `${why}, ${ampereHours} Ah`, source: nameSource(source) }
+  const size = ampereHours(capacityAh, ctx)
+  const { mohm, why, source } = internalMohm(cells, size)
+  return { value: mohm / 1000, why: `${why}, ${size} Ah`, source: nameSource(source) }
+}
+
+function ampereHours(capacityAh: unknown, { systemV }: BuildContext): number {
+  return typeof capacityAh === 'number' ? capacityAh : systemV === 6 ? 85 : 50
+}
+
+/**
+ * A twelve-volt battery, 0.7 V above its counter-voltage, takes some 6 % of its ampere-hours as amps when full and a quarter
+ * of them when low: 11 and 2.8 Ω·Ah, between them by charge.
+ */
+function acceptance(cells: number, sizeAh: number, percent: number): Default {
+  const full = 11, low = 2.8
+  const share = Math.min(1, Math.max(0, (percent - LOW_CHARGE_PERCENT) / (100 - LOW_CHARGE_PERCENT)))
+  return practice((low + (full - low) * share) * cells / 6 / sizeAh, `acceptance of ${sizeAh} Ah at ${percent} % charge`)
 }

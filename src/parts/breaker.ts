@@ -10,7 +10,7 @@ export const breaker: PartKind = {
   plain: 'The points: a contact that the engine opens for every spark. While it turns, the figures are those of the closed points.',
   params,
   terminals: () => [{ is: '1', marking: '1', what: 'from the coil' }, { is: 'case', marking: '31', what: 'base plate' }],
-  fails: [{ what: 'burnt points', fault: 'ohms:*=0.5', likelihood: 'common' }, { what: 'do not close', fault: 'open:*', likelihood: 'common' }],
+  fails: () => [{ what: 'burnt points', fault: 'ohms:*=0.5', likelihood: 'common' }, { what: 'do not close', fault: 'open:*', likelihood: 'common' }],
   build(_, ctx) {
     const ohm = ctx.number(['ohm'], recordOr(ctx, 'contactOhm', practice(0.02, 'points in use')))
     return { elements: [{ id: '', from: '1', to: 'case', does: 'contact', law: (now) => (now.pointsOpen ? { kind: 'open' } : { kind: 'resistor', ohm }) }] }

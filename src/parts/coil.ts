@@ -11,9 +11,9 @@ export const coil: PartKind = {
   plain: 'Stores a spark in its primary winding while the points are closed and lets it go when they open. High tension: hands off.',
   params,
   terminals: () => [{ is: '15', marking: '15', what: 'supply (SW)' }, { is: '1', marking: '1', what: 'to the points (CB)' }],
-  fails: [{ what: 'open primary', fault: 'open:*.primary', likelihood: 'seen' }, { what: 'wrong coil for the supply', fault: 'set:*.primaryOhm=1.5', likelihood: 'seen' }],
+  fails: () => [{ what: 'open primary', fault: 'open:*.primary', likelihood: 'seen' }, { what: 'wrong coil for the supply', fault: 'set:*.primaryOhm=1.5', likelihood: 'seen' }],
   build(part, ctx) {
-    const usual = part.params.ballasted === true ? standard(partDefaults.ballastedCoilOhm)
+    const usual = part.params.ballasted === true ? standard(partDefaults.ballastedCoilOhm, ctx.systemV / 12)
       : ctx.systemV === 6 ? standard(partDefaults.coil6Ohm) : standard(partDefaults.plainCoil12Ohm, ctx.systemV / 12)
     const ohm = ctx.number(['primaryOhm'], usual)
     return { elements: [{ id: 'primary', from: '15', to: '1', law: { kind: 'resistor', ohm }, does: 'load' }] }

@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { known, type BuildContext, type Default, type ElementSpec, type PartKind, type RegulatorSpec, type StateSpec } from '../record/index.ts'
 import { nameSource, regulation } from '../standards/index.ts'
 import { makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
-import { practice } from './defaults.ts'
+import { bySystem, practice } from './defaults.ts'
 
 const bobbinSchema = z.strictObject({ windings: z.record(z.string(), windingSchema), pullAt: known(z.number().positive()).optional(), releaseAt: known(z.number().positive()).optional() })
 
@@ -17,6 +17,7 @@ const params = z.object({
   cutInV: known(z.number().positive()).optional(),
   reverseA: known(z.number().positive()).optional(),
   fieldResistorOhm: known(z.number().positive()).optional(),
+  weldA: known(z.number().positive()).optional(),
   cutoutContactOhm: known(z.number().positive()).optional(),
   regulatorContactOhm: known(z.number().positive()).optional(),
   /** Where the regulating contact sits: D to F, or F to E for a dynamo whose field begins at D. */
@@ -47,8 +48,8 @@ export const controlBox: PartKind = {
     { is: 'D', marking: 'D', what: 'dynamo armature' }, { is: 'F', marking: 'F', what: 'dynamo field' },
     { is: 'A', marking: 'A', what: 'battery and loads (B)' }, { is: 'E', marking: 'E', what: 'earth' },
   ],
-  fails: [
-    { what: 'cut-out stuck closed', fault: 'hold:*.cutout=closed', likelihood: 'seen' },
+  fails: () => [
+    { what: 'cut-out welded', fault: 'hold:*.cutout=welded', likelihood: 'seen' },
     { what: 'cut-out does not close', fault: 'open:*.cutout-contact', likelihood: 'seen' },
     { what: 'lost earth', fault: 'open:*:E', likelihood: 'common' },
     { what: 'regulating contact oxidised', fault: 'ohms:*.regulator=5', likelihood: 'common' },
@@ -67,7 +68,7 @@ export const controlBox: PartKind = {
         ...voltage.bobbin.elements, ...cutout.bobbin.elements, cutoutContact(contactOhm),
         { id: 'regulator', from, to, does: 'contact', law: (now) => ({ kind: 'resistor', ohm: now.regulatorOhm('regulator') }) },
       ],
-      states: [cutoutState(cutout.bobbin, cutout.pullAt, cutout.releaseAt)],
+      states: [cutoutState(cutout, ctx.number(['weldA'], () => practice(5 * ratedAmps(ctx), 'five times the rated amps, back or forth')))],
       regulators: [regulator(current ? [voltage, current] : [voltage], ctx)],
     }
   },
@@ -82,34 +83,46 @@ function shuntFigures({ systemV }: BuildContext) {
   return { ohm, perVolt: SHUNT_TURNS / ohm, winding: { from: '~a', to: 'E', ohm, turns: SHUNT_TURNS } satisfies WindingParams }
 }
 
-/** A manual's figure for 12 V, in proportion to the system's volts. */
-function manual(ctx: BuildContext, row: typeof regulation.dynamo12V | typeof regulation.cutOutClose12V): Default {
-  return { value: row.setV * ctx.systemV / 12, why: row.item, source: nameSource(row.source) }
+/** A published figure: for 6 V the middle of its own band, else that of 12 V in proportion to the system's volts. */
+function published({ systemV }: BuildContext, at6: SixVolt, at12: TwelveVolt): Default {
+  if (systemV === 6) return { value: (at6.minV + at6.maxV) / 2, why: at6.item, source: nameSource(at6.source) }
+  const why = systemV === 12 ? at12.item : `${at12.item}, in proportion`
+  return { value: at12.setV * systemV / 12, why, source: nameSource(at12.source) }
+}
+type SixVolt = typeof regulation.regulated6V | typeof regulation.cutOutClose6V
+type TwelveVolt = typeof regulation.dynamo12V | typeof regulation.cutOutClose12V
+
+/** Rated amps where the box does not state them: those that the dynamo kind takes on these volts. */
+function ratedAmps(ctx: BuildContext): number {
+  return ctx.number(['ratedA'], practice(bySystem(ctx, 20, -0.5), 'a dynamo of usual size'))
 }
 
 /** Its windings as stated, else a shunt, and series turns by which the set volts fall with the current. */
 function voltageBobbin(raw: BoxParams, ctx: BuildContext): Puller {
   const { perVolt, winding } = shuntFigures(ctx)
   const made = (): Record<string, WindingParams> => {
-    const fallV = ctx.number(['compensationV'], practice(0, 'no series turns on the voltage bobbin'))
-    const ratedA = fallV === 0 ? 1 : ctx.number(['ratedA'], practice(20, 'as the dynamo'))
+    const fallV = ctx.number(['compensationV'], limitsCurrent(raw)
+      ? practice(0, 'a third bobbin limits the current') : practice(1.5 * ctx.systemV / 12, 'series turns keep a two-bobbin box from overloading its dynamo'))
+    const ratedA = fallV === 0 ? 1 : ratedAmps(ctx)
     return { shunt: winding, series: { from: '~c', to: 'A', ohm: SERIES_OHM, turns: fallV * perVolt / ratedA } }
   }
   const bobbin = makeBobbin(raw.voltage?.windings ?? made(), ['voltage', 'windings'], ctx, 'voltage-')
   const pullAt = ctx.number(['voltage', 'pullAt'], () => {
-    const setV = ctx.number(['setV'], manual(ctx, regulation.dynamo12V))
+    const setV = ctx.number(['setV'], published(ctx, regulation.regulated6V, regulation.dynamo12V))
     return practice(setV * bobbin.perVolt, 'from its set volts')
   })
   return { bobbin, pullAt }
 }
 
+const limitsCurrent = (raw: BoxParams) => raw.limitA !== undefined || raw.current !== undefined
+
 /** The third bobbin of a box that limits its current. */
 function currentBobbin(raw: BoxParams, ctx: BuildContext): Puller | null {
-  if (raw.limitA === undefined && raw.current === undefined) return null
+  if (!limitsCurrent(raw)) return null
   const made: Record<string, WindingParams> = { series: { from: 'D', to: '~a', ohm: SERIES_OHM, turns: 1 } }
   const bobbin = makeBobbin(raw.current?.windings ?? made, ['current', 'windings'], ctx, 'current-')
   const pullAt = ctx.number(['current', 'pullAt'], () => {
-    const limitA = ctx.number(['limitA'], () => practice(ctx.number(['ratedA'], practice(20, 'as the dynamo')), 'rated amps'))
+    const limitA = ctx.number(['limitA'], () => practice(ratedAmps(ctx), 'rated amps'))
     return practice(limitA * bobbin.perAmpere, 'from its limit')
   })
   return { bobbin, pullAt }
@@ -118,7 +131,7 @@ function currentBobbin(raw: BoxParams, ctx: BuildContext): Puller | null {
 /** Closes at the cut-in volts; the series turns are those that bring it to its release at the reverse current. */
 function cutoutBobbin(raw: BoxParams, ctx: BuildContext): Puller & { readonly releaseAt: number } {
   const { perVolt, winding } = shuntFigures(ctx)
-  const cutIn = (turnsPerVolt: number) => practice(ctx.number(['cutInV'], manual(ctx, regulation.cutOutClose12V)) * turnsPerVolt, 'from its cut-in volts')
+  const cutIn = (turnsPerVolt: number) => practice(ctx.number(['cutInV'], published(ctx, regulation.cutOutClose6V, regulation.cutOutClose12V)) * turnsPerVolt, 'from its cut-in volts')
   const release = (pullAt: number) => ctx.number(['cutout', 'releaseAt'], practice(0.6 * pullAt, 'lets go well below its pull'))
   if (raw.cutout) {
     const bobbin = makeBobbin(raw.cutout.windings, ['cutout', 'windings'], ctx, 'cutout-')
@@ -134,16 +147,19 @@ function cutoutBobbin(raw: BoxParams, ctx: BuildContext): Puller & { readonly re
 }
 
 function cutoutContact(ohm: number): ElementSpec {
-  return { id: 'cutout-contact', from: '~a', to: '~b', does: 'contact', law: (now) => (now.state('cutout') === 'closed' ? { kind: 'resistor', ohm } : { kind: 'open' }) }
+  return { id: 'cutout-contact', from: '~a', to: '~b', does: 'contact', law: (now) => (now.state('cutout') !== 'open' ? { kind: 'resistor', ohm } : { kind: 'open' }) }
 }
 
-function cutoutState(bobbin: Bobbin, pullAt: number, releaseAt: number): StateSpec {
+/** A surge above `weldA` welds the contact: a dynamo polarised the wrong way does that when its cut-out closes. */
+function cutoutState({ bobbin, pullAt, releaseAt }: Puller & { readonly releaseAt: number }, weldA: number): StateSpec {
   return {
-    id: 'cutout', values: ['open', 'closed'], rest: 'open', made: 'closed',
+    id: 'cutout', values: ['open', 'closed', 'welded'], rest: 'open', made: 'closed',
     wants(view, value) {
       // Reverse current goes against the shunt: the iron passes through zero before it could hold the other way.
       const turns = bobbin.alongShunt(view)
+      if (value === 'welded') return null
       if (value === 'open') return turns >= pullAt ? { value: 'closed', afterMs: 15 } : null
+      if (Math.abs(view.amps('cutout-contact')) > weldA) return { value: 'welded', afterMs: 5 }
       return turns < releaseAt ? { value: 'open', afterMs: 15 } : null
     },
   }

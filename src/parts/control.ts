@@ -52,10 +52,10 @@ export const control: PartKind = {
     const named = [...Object.values(rows).flatMap((row) => row.joins), ...Object.values(resistors).flatMap((one) => one.between)]
     return [...new Set(named)].map((is) => ({ is, marking: is, what: 'terminal of the switch' }))
   },
-  fails: [
-    { what: 'burnt or dirty contact', fault: 'ohms:*=0.5', likelihood: 'common' },
-    { what: 'contact does not make', fault: 'open:*', likelihood: 'seen' },
-  ],
+  fails: (raw: Params) => contactIds(raw).flatMap((id) => [
+    { what: `burnt or dirty contact, ${id}`, fault: `ohms:*.${id}=0.5`, likelihood: 'common' as const },
+    { what: `contact does not make, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const },
+  ]),
   build(part, ctx) {
     const { axes, rows = {}, resistors = {} } = part.params as ControlParams
     return {
@@ -76,7 +76,14 @@ function rowElements(id: string, row: z.infer<typeof rowSchema>, ctx: BuildConte
   const ohm = ctx.number(['rows', id, 'ohm'], switchContact(ctx))
   const law = (now: Now): Law => (isMade(row.when, now) ? { kind: 'resistor', ohm } : { kind: 'open' })
   const [common, ...others] = row.joins
-  return others.map((to) => ({ id: others.length === 1 ? id : `${id}.${to}`, from: common, to, law, does: 'contact' }))
+  return others.map((to) => ({ id: rowId(id, row.joins, to), from: common, to, law, does: 'contact' }))
+}
+
+const rowId = (id: string, joins: readonly string[], to: string) => (joins.length === 2 ? id : `${id}.${to}`)
+
+function contactIds(raw: Params): string[] {
+  const { rows = {}, resistors = {} } = raw as Partial<ControlParams>
+  return [...Object.entries(rows).flatMap(([id, { joins }]) => joins.slice(1).map((to) => rowId(id, joins, to))), ...Object.keys(resistors)]
 }
 
 /** Between two positions the axis reads `a|b` where it makes before it breaks, and nothing where it breaks first. */

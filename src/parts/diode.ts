@@ -12,7 +12,7 @@ export const diode: PartKind = {
   plain: 'A one-way valve for current, from its anode to its cathode (the end with the band). It keeps back some 0.7 V.',
   params,
   terminals: () => [{ is: 'anode', marking: 'A', what: 'anode' }, { is: 'cathode', marking: 'K', what: 'cathode, the banded end' }],
-  fails: [{ what: 'open', fault: 'open:*', likelihood: 'seen' }, { what: 'shorted', fault: 'join:*:anode=*:cathode', likelihood: 'seen' }],
+  fails: () => [{ what: 'open', fault: 'open:*', likelihood: 'seen' }, { what: 'shorted', fault: 'join:*:anode=*:cathode', likelihood: 'seen' }],
   build(_, ctx) {
     const forwardV = ctx.number(['forwardV'], practice(0.8, 'a silicon diode'))
     const ratedA = ctx.number(['ratedA'], practice(1, 'a small silicon diode'))

@@ -22,13 +22,17 @@ const params = z.object({
 /** Cut-in and regulated volts to rated volts: those of a published 12 V regulator. */
 const CUT_IN = regulation.cutOutClose12V.setV / 12
 const REGULATED = regulation.dynamo12V.setV / 12
+/** Field current to rated amps. Common practice, no source. */
+const FIELD_SHARE = 0.1
+/** Field current, to that at cut-in, below which the iron hardly answers: without residual magnetism a trickle builds nothing up. Common practice, no source. */
+const DEAD = 0.05
 /** Field current at which the iron is half way to its limit, to the field current at cut-in; common practice, no source. */
 const KNEE = 0.5
 /** EMF from residual magnetism at cut-in speed, to the cut-in volts; common practice, no source. */
 const RESIDUAL = 0.06
 
 /**
- * A shunt dynamo from its nameplate: EMF = E0·(n/n0)·(m(If/If0) + residual) with m(x) = (1 + KNEE)·x/(|x| + KNEE), If0 = V0/field ohm, so that at
+ * A shunt dynamo from its nameplate: EMF = E0·(n/n0)·(m(If/If0) + residual) with m(x) = (1 + KNEE)·y/(|y| + KNEE), y = x·|x|·(1 + DEAD)/(|x| + DEAD), If0 = V0/field ohm, so that at
  * cut-in speed n0 it gives its cut-in volts V0 without load.
  */
 export const dynamo: PartKind = {
@@ -38,7 +42,7 @@ export const dynamo: PartKind = {
   terminals: () => [
     { is: 'D', marking: 'D', what: 'armature' }, { is: 'F', marking: 'F', what: 'field' }, { is: 'case', marking: '31', what: 'case' },
   ],
-  fails: [
+  fails: () => [
     { what: 'open field', fault: 'open:*.field', likelihood: 'seen' },
     { what: 'field shorted to the case', fault: 'join:*:F=*:case', likelihood: 'seen' },
     { what: 'worn brushes', fault: 'ohms:*.armature=1', likelihood: 'common' },
@@ -52,8 +56,8 @@ export const dynamo: PartKind = {
     const cutInRpm = ctx.number(['cutInRpm'], practice(1100, 'a small dynamo, warm'))
     const fullRpm = ctx.number(['fullOutputRpm'], practice(1800, 'a small dynamo'))
     const ratio = ctx.number(['ratio'], practice(1.5, 'pulleys of usual size'))
-    const fieldOhm = ctx.number(['fieldOhm'], practice(bySystem(ctx, 6, 2), 'a field of about 2 A on 12 V'))
-    ctx.note({ path: 'magnetisation', value: KNEE, why: 'knee of the iron, and residual magnetism of 6 %', source: 'common practice, no source' })
+    const fieldOhm = ctx.number(['fieldOhm'], practice(ratedV / (FIELD_SHARE * ratedA), 'a field that takes a tenth of the rated amps'))
+    ctx.note({ path: 'params.magnetisation', value: KNEE, why: 'knee of the iron, and residual magnetism of 6 %', source: 'common practice, no source' })
     const cutInV = ratedV * CUT_IN
     const armatureOhm = ctx.number(['armatureOhm'], () => practice(
       armatureFrom({ cutInV, fullV: ratedV * REGULATED, ratedA, speeds: fullRpm / cutInRpm, fieldOhm }), 'from rated amps at full-output speed, armature reaction included'))
@@ -87,9 +91,11 @@ interface Nameplate { readonly cutInV: number; readonly fullV: number; readonly 
  */
 function armatureFrom({ cutInV, fullV, ratedA, speeds, fieldOhm }: Nameplate): number {
   const gain = speeds * (magnetised(fullV / cutInV) + RESIDUAL) / (1 + RESIDUAL)
-  return Math.max(0.02, (gain * cutInV - fullV) / (ratedA + fullV / fieldOhm - gain * cutInV / fieldOhm))
+  return Math.max(0.02, (gain * cutInV - fullV) / Math.max(0.2 * ratedA, ratedA + fullV / fieldOhm - gain * cutInV / fieldOhm))
 }
 
+/** m(x): 1 at the field current of cut-in, (1 + KNEE) at most, and next to nothing far below DEAD. */
 function magnetised(x: number): number {
-  return (1 + KNEE) * x / (Math.abs(x) + KNEE)
+  const y = x * Math.abs(x) * (1 + DEAD) / (Math.abs(x) + DEAD)
+  return (1 + KNEE) * y / (Math.abs(y) + KNEE)
 }

@@ -26,7 +26,7 @@ type MagnetParams = z.infer<typeof params>
 
 /** The plug-in relay of the trade: coil 86 to 85, contact 30 to 87. */
 const PLAIN_WINDINGS: Readonly<Record<string, WindingParams>> = { coil: { from: '86', to: '85' } }
-const PLAIN_CONTACTS: MagnetParams['contacts'] = { make: { from: '30', to: '87' } }
+const PLAIN_CONTACTS: NonNullable<MagnetParams['contacts']> = { make: { from: '30', to: '87' } }
 
 /** A relay, a solenoid, a cut-out: windings on one core, an armature, and the contacts it moves. */
 export const electromagnet: PartKind = {
@@ -34,19 +34,17 @@ export const electromagnet: PartKind = {
   plain: 'Windings that pull an armature when their ampere-turns are enough, and the contacts that it makes and breaks. It lets go lower than it pulls.',
   params,
   terminals(raw: Params): TerminalSpec[] {
-    const { windings = PLAIN_WINDINGS, contacts = PLAIN_CONTACTS } = raw as MagnetParams
-    const ends = [...Object.values(windings), ...Object.values(contacts ?? {})].flatMap(({ from, to }) => [from, to])
+    const ends = [...Object.values(windingsOf(raw)), ...Object.values(contactsOf(raw))].flatMap(({ from, to }) => [from, to])
     return [...new Set(ends)].map((is) => ({ is, marking: is, what: 'end of a winding or a contact' }))
   },
-  fails: [
-    { what: 'open winding', fault: 'open:*.coil', likelihood: 'seen' },
-    { what: 'burnt contact', fault: 'ohms:*.make=0.5', likelihood: 'common' },
+  fails: (raw: Params) => [
+    ...Object.keys(windingsOf(raw)).map((id) => ({ what: `open winding, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const })),
+    ...Object.keys(contactsOf(raw)).map((id) => ({ what: `burnt contact, ${id}`, fault: `ohms:*.${contactId(id, raw)}=0.5`, likelihood: 'common' as const })),
     { what: 'contacts stuck', fault: 'hold:*.armature=pulled', likelihood: 'seen' },
     { what: 'armature jammed', fault: 'hold:*.armature=released', likelihood: 'rare' },
   ],
   build(part, ctx) {
-    const { windings = PLAIN_WINDINGS, contacts = PLAIN_CONTACTS } = part.params as MagnetParams
-    const bobbin = makeBobbin(windings, ['windings'], ctx)
+    const bobbin = makeBobbin(windingsOf(part.params), ['windings'], ctx)
     const perVolt = firstPerVolt(bobbin)
     const pullAt = ctx.number(['pullAt'], () => {
       const pullV = ctx.number(['pullV'], practice(ctx.systemV * 2 / 3, 'pulls at two thirds of the system volts'))
@@ -54,9 +52,9 @@ export const electromagnet: PartKind = {
     })
     const releaseAt = ctx.number(['releaseAt'], practice(releaseDefault(part.params, perVolt, pullAt), 'lets go well below its pull'))
     const pullMs = ctx.number(['pullMs'], practice(10, 'a small relay')), releaseMs = ctx.number(['releaseMs'], practice(8, 'a small relay'))
-    const contactElements = Object.entries(contacts ?? {}).map(([id, { from, to, closed = 'pulled' }]): ElementSpec => {
+    const contactElements = Object.entries(contactsOf(part.params)).map(([id, { from, to, closed = 'pulled' }]): ElementSpec => {
       const ohm = ctx.number(['contacts', id, 'ohm'], relayContact(ctx))
-      return { id, from, to, does: 'contact', law: (now) => (now.state('armature') === closed ? { kind: 'resistor', ohm } : { kind: 'open' }) }
+      return { id: contactId(id, part.params), from, to, does: 'contact', law: (now) => (now.state('armature') === closed ? { kind: 'resistor', ohm } : { kind: 'open' }) }
     })
     return {
       elements: [...bobbin.elements, ...contactElements],
@@ -74,6 +72,14 @@ export const electromagnet: PartKind = {
       }],
     }
   },
+}
+
+const windingsOf = (raw: Params) => (raw as MagnetParams).windings ?? PLAIN_WINDINGS
+const contactsOf = (raw: Params) => (raw as MagnetParams).contacts ?? PLAIN_CONTACTS
+
+/** A contact is an element by its own name, or `NAME-contact` where a winding has that name. */
+function contactId(id: string, raw: Params): string {
+  return Object.hasOwn(windingsOf(raw), id) ? `${id}-contact` : id
 }
 
 /** Ampere-turns that one volt over the first winding gives. */

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { known, type PartKind, type PhaseSpec, type StateSpec, type View } from '../record/index.ts'
+import { known, type Params, type PartKind, type PhaseSpec, type StateSpec, type View } from '../record/index.ts'
 import { practice, relayContact } from './defaults.ts'
 
 const params = z.object({
@@ -36,8 +36,8 @@ export const flasher: PartKind = {
     { is: '49a', marking: '49a', what: 'to the turn switch' },
     { is: 'C', marking: 'C', what: 'tell-tale' },
   ],
-  fails: [
-    { what: 'burnt hot wire', fault: 'open:*.wire', likelihood: 'seen' },
+  fails: ({ type }: Params) => [
+    ...(type === 'bimetal' ? [] : [{ what: 'burnt hot wire', fault: 'open:*.wire', likelihood: 'seen' as const }]),
     { what: 'contact burnt away', fault: 'open:*.contact', likelihood: 'seen' },
     { what: 'contact welded', fault: 'hold:*=lit', likelihood: 'seen' },
     { what: 'tell-tale contact does not make', fault: 'open:*.telltale', likelihood: 'seen' },
@@ -48,7 +48,7 @@ export const flasher: PartKind = {
     const ratedA = ctx.number(['ratedW'], practice(42, 'two lamps of 21 W')) / ratedV
     const contact = { kind: 'resistor', ohm: ctx.number(['contactOhm'], relayContact(ctx)) } as const
     const darkOhm = ctx.number(['darkOhm'], practice(20 * (ctx.systemV / 12) ** 2, 'a hot wire with its resistor'))
-    ctx.note({ path: 'heating', value: isHotWire ? HOT_WIRE_S : BIMETAL_S, why: 'time constant of heating, s: some 85 flashes a minute at the rated load', source: 'common practice, no source' })
+    ctx.note({ path: 'params.heating', value: isHotWire ? HOT_WIRE_S : BIMETAL_S, why: 'time constant of heating, s: some 85 flashes a minute at the rated load', source: 'common practice, no source' })
     const from = ctx.number(['tellTaleFrom'], practice(0.75, 'the tell-tale needs the current of both lamps'))
     return {
       elements: [

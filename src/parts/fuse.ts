@@ -25,13 +25,15 @@ export const fuse: PartKind = {
     { is: 'in', marking: 'in', what: 'supply side' },
     { is: 'out', marking: 'out', what: 'load side' },
   ],
-  fails: [
+  fails: () => [
     { what: 'blown', fault: 'open:*', likelihood: 'common' },
     { what: 'dirty or loose clips', fault: 'ohms:*=0.3', likelihood: 'common' },
   ],
   build(part, ctx) {
     const ratingA = ctx.number(['ratingA'], practice(35, 'a common large fuse; the rating is not stated'))
-    const byRating = part.params.ratingMeans === 'blow' ? 1 : BLOW_RATIO
+    const { ratingMeans } = part.params
+    if (ratingMeans === undefined || ratingMeans === 'unknown') ctx.note({ path: 'params.ratingMeans', value: 'continuous', why: 'whether the printed rating blows it or is carried is not stated', source: 'common practice, no source' })
+    const byRating = ratingMeans === 'blow' ? 1 : BLOW_RATIO
     const blowA = ctx.number(['blowA'], practice(ratingA * byRating, 'from the printed rating'))
     const ohm = ctx.number(['ohm'], recordOr(ctx, 'fuseOhm', practice(partDefaults.fuseClipsMohm.value / 1000 + ELEMENT_V / ratingA, 'clips, and element by rating')))
     return {

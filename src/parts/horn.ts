@@ -10,7 +10,7 @@ export const horn: PartKind = {
   plain: 'A vibrating diaphragm that breaks its own current. Taken as the resistance of its mean current.',
   params,
   terminals: () => [{ is: 'in', marking: '+', what: 'supply' }, { is: 'out', marking: '-', what: 'return, or the button' }],
-  fails: [{ what: 'points stuck open', fault: 'open:*', likelihood: 'common' }],
+  fails: () => [{ what: 'points stuck open', fault: 'open:*', likelihood: 'common' }],
   build(_, ctx) {
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const ratedA = ctx.number(['ratedA'], practice(bySystem(ctx, 4, -1), 'a single horn of 48 W'))

@@ -11,7 +11,7 @@ export const joint: PartKind = {
   plain: 'A place where wires meet: a terminal block, a bullet sleeve, a common bar.',
   params,
   terminals: (raw) => Array.from({ length: waysOf(raw) }, (_, i) => ({ is: `${i + 1}`, marking: `${i + 1}`, what: `way ${i + 1}` })),
-  fails: [{ what: 'corroded', fault: 'ohms:*=1', likelihood: 'common' }, { what: 'loose', fault: 'open:*', likelihood: 'common' }],
+  fails: () => [{ what: 'corroded', fault: 'ohms:*=1', likelihood: 'common' }, { what: 'loose', fault: 'open:*', likelihood: 'common' }],
   build(part, ctx) {
     const ohm = ctx.number(['ohm'], soundJoint(ctx))
     const ways = waysOf(part.params)

@@ -35,47 +35,68 @@ export const lamp: PartKind = {
     const named = Object.entries(filaments).flatMap(([id, one]) => [one.from ?? id, one.to ?? 'out'])
     return [...new Set(named)].map((is) => ({ is, marking: is, what: is === 'out' ? 'shell' : `contact of the ${is} filament` }))
   },
-  fails: [
-    { what: 'burnt-out filament', fault: 'open:*', likelihood: 'common' },
+  fails: (raw: Params) => [
+    ...Object.keys((raw as LampParams).filaments ?? { '': {} }).map((id) => ({
+      what: `burnt-out filament${id && `, ${id}`}`, fault: `open:*${id && `.${id}`}`, likelihood: 'common' as const,
+    })),
     { what: 'corroded holder', fault: 'ohms:*=2', likelihood: 'common' },
   ],
   build(part, ctx) {
-    const { filaments, bulb, colour } = part.params as LampParams
-    const entries = Object.entries(filaments ?? { '': {} })
-    const elements = entries.map(([id, one]): ElementSpec => {
-      const path = id ? ['filaments', id] : []
-      const rated = ratedFigures(bulb, id, part.params.ratedV, ctx)
-      const ratedV = ctx.number([...path, 'ratedV'], rated.volts)
-      return {
-        id, from: one.from ?? (id || 'in'), to: one.to ?? 'out', does: 'load', ratedV, fedFrom: 10,
-        law: {
-          kind: 'filament', ratedV, ratedW: ctx.number([...path, 'powerW'], rated.watts),
-          coldRatio: ctx.number([...path, 'coldRatio'], typeof part.params.coldRatio === 'number' ? practice(part.params.coldRatio, 'as the lamp') : standard(partDefaults.lampColdRatio)),
-        },
-      }
+    const raw = part.params as LampParams
+    const entries = Object.entries(raw.filaments ?? { '': {} })
+    const elements = entries.map(([id, one]) => filamentElement(raw, id, one, ctx))
+    const lamps = elements.map(({ id, ratedV }, i): LampSpec => {
+      const { title } = entries[i][1]
+      return { id, element: id, ratedV, ...(title ? { title } : {}), ...(raw.colour ? { colour: raw.colour } : {}) }
     })
-    const lamps = elements.map(({ id, ratedV }): LampSpec => ({
-      id, element: id, ratedV: ratedV as number, ...(filaments?.[id]?.title ? { title: filaments[id].title } : {}), ...(colour ? { colour } : {}),
-    }))
     return { elements, lamps }
   },
 }
 
-/** Rated volts and watts: the bulb category's test figures where they are known, else cap volts and cap watts. */
-function ratedFigures(bulb: string | undefined, filament: string, statedV: unknown, ctx: BuildContext) {
-  const row = bulb === undefined ? undefined : bulbFilament(bulb, filament, ctx.systemV)
-  const volts = row?.testV ?? row?.nominalV, watts = row?.powerW ?? row?.nominalW
-  const why = row?.testV ? `${bulb} at its test voltage` : `${bulb}, cap figures`
-  const capV = practice(typeof statedV === 'number' ? statedV : ctx.systemV, 'cap volts')
+type Filament = z.infer<typeof filamentSchema>
+
+function filamentElement(raw: LampParams, id: string, one: Filament, ctx: BuildContext): ElementSpec & { readonly ratedV: number } {
+  const path = id ? ['filaments', id] : []
+  const listed = listedFigures(raw, id, one, ctx)
+  const ratedV = ctx.number([...path, 'ratedV'], typeof raw.ratedV === 'number' ? practice(raw.ratedV, 'as the lamp') : listed.volts)
   return {
-    volts: row && volts && typeof statedV !== 'number' ? { value: volts, why, source: nameSource(row.source) } : capV,
-    watts: row && watts ? { value: watts, why, source: nameSource(row.source) } : practice(5, 'a small bulb; the watts are not stated'),
+    id, from: one.from ?? (id || 'in'), to: one.to ?? 'out', does: 'load', ratedV, fedFrom: 10,
+    law: {
+      kind: 'filament', ratedV, ratedW: ctx.number([...path, 'powerW'], () => listed.wattsAt(ratedV)),
+      coldRatio: ctx.number([...path, 'coldRatio'], typeof raw.coldRatio === 'number' ? practice(raw.coldRatio, 'as the lamp') : standard(partDefaults.lampColdRatio)),
+    },
   }
 }
 
-/** The row of a bulb whose filament has this name, or one of its names (`stop/turn`); a bulb of one filament has but one row. */
-function bulbFilament(bulb: string, filament: string, voltsV: number) {
-  const found = findLamp(bulb, { voltsV })
-  if (!found.ok) return undefined
-  return found.filaments.find((row) => filament !== '' && (row.filament.startsWith(filament) || filament.startsWith(row.filament))) ?? (filament === '' ? found.filaments[0] : undefined)
+/** P ~ V^1.55 about the rated point, as the current's 0.55 has it. */
+const POWER_EXPONENT = 1 + partDefaults.lampCurrentExponent.value
+
+/**
+ * Volts and watts of a filament where the record does not state them: with the bulb named, its category's test volts and the
+ * watts there, or its cap volts where the record states cap watts; watts at other volts are those of the same filament.
+ */
+function listedFigures(raw: LampParams, id: string, one: Filament, ctx: BuildContext) {
+  const capV = practice(ctx.systemV, 'cap volts')
+  const found = raw.bulb === undefined || raw.bulb === 'unknown' ? null : bulbFilament(raw.bulb, id, raw.ratedV ?? one.ratedV, ctx.systemV)
+  if (typeof found === 'string' || found === null) {
+    const why = found ?? 'a small bulb; the watts are not stated'
+    return { volts: capV, wattsAt: () => practice(5, why) }
+  }
+  const atCap = typeof one.powerW === 'number' || typeof raw.powerW === 'number' || found.testV === null || found.powerW === null
+  const volts = (atCap ? found.nominalV : found.testV) ?? ctx.systemV, watts = (atCap ? found.nominalW : found.powerW)
+  const source = nameSource(found.source), why = `${raw.bulb} ${atCap ? 'by its cap' : 'at its test voltage'}`
+  return {
+    volts: { value: volts, why, source },
+    wattsAt: (ratedV: number) => (watts === null ? practice(5, `${raw.bulb} is listed without watts: find them out`)
+      : { value: watts * (ratedV / volts) ** POWER_EXPONENT, why, source }),
+  }
+}
+
+/** The row of a bulb for the filament of this name, on the volts stated or else the system's; a sentence where there is none. */
+function bulbFilament(bulb: string, filament: string, statedV: unknown, systemV: number) {
+  const nominalV = typeof statedV === 'number' ? [6, 12, 24].reduce((near, v) => (Math.abs(v - statedV) < Math.abs(near - statedV) ? v : near)) : systemV
+  const found = findLamp(bulb, { voltsV: nominalV })
+  if (!found.ok) return found.sentence
+  const row = filament === '' ? found.filaments[0] : found.filaments.find((one) => one.filament.startsWith(filament) || filament.startsWith(one.filament))
+  return row ?? `${bulb} has no filament ${filament}: it has ${found.filaments.map((one) => one.filament).join(', ')}`
 }

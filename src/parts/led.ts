@@ -21,7 +21,7 @@ export const led: PartKind = {
     { is: 'in', marking: '+', what: 'positive end' },
     { is: 'out', marking: '-', what: 'negative end' },
   ],
-  fails: [{ what: 'dead', fault: 'open:*', likelihood: 'seen' }, { what: 'wrong way round', fault: 'swap:*:in=*:out', likelihood: 'common' }],
+  fails: () => [{ what: 'dead', fault: 'open:*', likelihood: 'seen' }, { what: 'wrong way round', fault: 'swap:*:in=*:out', likelihood: 'common' }],
   build(part, ctx) {
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const ratedA = ctx.number(['ratedA'], practice(0.02, 'a small LED lamp'))

@@ -23,7 +23,12 @@ export const motor: PartKind = {
     ...Object.keys((raw as MotorParams).brushes ?? { in: {} }).map((is) => ({ is, marking: is, what: is === 'in' ? 'supply' : `${is} brush` })),
     { is: 'out', marking: 'out', what: 'return' },
   ],
-  fails: [{ what: 'worn brushes', fault: 'open:*', likelihood: 'common' }, { what: 'stalled', fault: 'hold:*.shaft=still', likelihood: 'seen' }],
+  fails: (raw: Params) => [
+    ...Object.keys((raw as MotorParams).brushes ?? { '': {} }).map((id) => ({
+      what: `worn brushes${id && `, ${id}`}`, fault: `open:*${id && `.${id}`}`, likelihood: 'common' as const,
+    })),
+    { what: 'stalled', fault: 'hold:*.shaft=still', likelihood: 'seen' },
+  ],
   build(part, ctx) {
     const { brushes } = part.params as MotorParams
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))

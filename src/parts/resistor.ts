@@ -15,7 +15,7 @@ export const resistor: PartKind = {
   plain: 'A plain resistance: a ballast, a dropper, a heater element. It turns what it takes into heat.',
   params,
   terminals: () => [{ is: 'a', marking: 'a', what: 'first end' }, { is: 'b', marking: 'b', what: 'second end' }],
-  fails: [{ what: 'burnt through', fault: 'open:*', likelihood: 'seen' }],
+  fails: () => [{ what: 'burnt through', fault: 'open:*', likelihood: 'seen' }],
   build(part, ctx) {
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const { powerW } = part.params

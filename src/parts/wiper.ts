@@ -33,10 +33,10 @@ export const wiper: PartKind = {
     { is: 'feed', marking: '53a', what: 'constant feed of the park switch' },
     { is: 'park', marking: '31b', what: 'park switch to the control' },
   ],
-  fails: [
+  fails: (raw: Params) => [
     { what: 'park switch does not make', fault: 'open:*.park', likelihood: 'common' },
     { what: 'stalled by stiff spindles', fault: 'hold:*.shaft=still', likelihood: 'common' },
-    { what: 'worn brush', fault: 'open:*.low', likelihood: 'seen' },
+    ...Object.keys((raw as WiperParams).brushes ?? { low: {} }).map((id) => ({ what: `worn brush, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const })),
   ],
   build(part, ctx) {
     const { brushes, camPositions = CAM, brakes = false } = part.params as WiperParams

@@ -14,7 +14,8 @@ export interface PartKind {
   readonly params: z.ZodObject
   /** The kind's names of the ends of a part with these parameters, with the usual marking of each. */
   terminals(params: Params): readonly TerminalSpec[]
-  readonly fails: readonly FailureSpec[]
+  /** What can fail in a part with these parameters. */
+  fails(params: Params): readonly FailureSpec[]
   build(part: WiringPart, ctx: BuildContext): PartModel
 }
 
@@ -74,8 +75,8 @@ export type Law =
   | { readonly kind: 'filament'; readonly ratedV: number; readonly ratedW: number; readonly coldRatio: number }
   /** Conducts from `from` to `to`: I = Is·(exp(Vj/(n·Vt)) − 1), V = Vj + I·ohm, with Is set by forwardV at ratedA. */
   | { readonly kind: 'diode'; /** Over junction and resistance together. */ readonly forwardV: number; readonly ratedA: number; readonly emission: number; readonly ohm: number }
-  /** EMF between `from` (+) and `to` behind a resistance; above counterV it takes charge. */
-  | { readonly kind: 'battery'; readonly emfV: number; readonly ohm: number; readonly counterV: number }
+  /** EMF between `from` (+) and `to` behind a resistance; above counterV it takes charge, behind its own resistance for that. */
+  | { readonly kind: 'battery'; readonly emfV: number; readonly ohm: number; readonly counterV: number; readonly chargeOhm: number }
   /** EMF with `from` positive, behind a resistance. */
   | { readonly kind: 'source'; readonly emfV: number; readonly ohm: number }
 

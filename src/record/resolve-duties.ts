@@ -20,7 +20,7 @@ export function resolveDuties(resolving: Resolving, kept: WiringRecord, parts: P
     const { title } = duty
     if (when) duties.set(id, { title, when, ...must && { must }, ...mustNot && { mustNot }, ...may && { may } })
   }
-  const limits = new Map(inIdOrder(resolving.record.limits).flatMap(([id, limit]) => {
+  const limits = new Map(inIdOrder(kept.limits).flatMap(([id, { fits: _fits, ...limit }]) => {
     const never = cutPositions(resolving, ['limits', id, 'never'], limit.never, parts)
     return never ? [[id, { ...limit, never }] as const] : []
   }))

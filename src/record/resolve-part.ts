@@ -8,9 +8,11 @@ import type { Edition, Fits, Params, RecordPart } from './schema.ts'
 import { checkShape } from './shape-problems.ts'
 import type { WiringPart, WiringTerminal } from './wiring.ts'
 
-/** A part as it is in this vehicle; undefined where its parameters are in conflict, which is then written down. */
+/** A part as it is in this vehicle; undefined where its parameters are in conflict or cannot be told, which is then written down. */
 export function resolvePart(resolving: Resolving, id: string, part: RecordPart, kind: PartKind): WiringPart | undefined {
   const params = resolveParams(resolving, id, part)
+  // Parameters that cannot be told yet are no conflict, and the part's ends hang on them.
+  if (resolving.cannotTell.some(({ at }) => at[0] === 'parts' && at[1] === id && at[2] !== 'terminals' && at.length > 2)) return undefined
   const { problems } = checkShape(params, kind.params)
   for (const problem of problems) {
     const { path, expected, received } = underPath(['parts', id, 'params'], problem)

@@ -39,7 +39,7 @@ export function resolveVehicle(record: WiringRecord, vehicle: Vehicle, kinds: re
 }
 
 const CONDITIONAL = [
-  'metals', 'parts', 'splices', 'connectors', 'halves', 'wires', 'fixings', 'looms', 'places', 'passages', 'runs', 'duties',
+  'metals', 'parts', 'splices', 'connectors', 'halves', 'wires', 'fixings', 'looms', 'places', 'passages', 'runs', 'duties', 'limits',
 ] as const satisfies readonly Collection[]
 
 /** The record with only the items that fit; two of one role in a collection are a conflict. */

@@ -218,7 +218,7 @@ function contents(kinds: readonly KindSchema[]) {
     runs: z.record(id, run).optional(),
     duties: z.record(id, duty).optional(),
     /** Combinations of positions that cannot occur. */
-    limits: z.record(id, z.strictObject({ never: positions, why: text.optional() })).optional(),
+    limits: z.record(id, z.strictObject({ never: positions, why: text.optional(), fits: fits.optional() })).optional(),
     claims: z.record(id, claim).optional(),
     layout: z.strictObject({
       paths: z.record(z.string(), z.strictObject({ x: z.number(), y: z.number() })).optional(),

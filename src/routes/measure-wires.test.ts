@@ -17,6 +17,7 @@ const wiring = mustResolve(makeRecord({
   wires: [
     wire('through', 'a:in', 'b:in', { loom: 'main', ends: [{ at: 'a:in', leaves: 'p1', tailMm: 50 }, { at: 'b:in', leaves: 'p3', tailMm: 70 }] }),
     wire('unmeasured', 'a:out', 'b:in', { loom: 'main', ends: [{ at: 'a:out', leaves: 'p1' }, { at: 'b:in', leaves: 'p4' }] }),
+    wire('short', 'a:out', 'b:in', { loom: 'main', ends: [{ at: 'a:out', leaves: 'p2', tailMm: 80 }, { at: 'b:in', leaves: 'p2', tailMm: 'unknown' }] }),
     wire('stated', 'a:out', 'b:out', { lengthMm: 321 }), wire('apart', 'a:out', 'b:out', { loom: 'separate', runs: ['r1', 'r2'] }),
     wire('nothing', 'a:out', 'b:out'),
   ],
@@ -33,6 +34,11 @@ describe('length of a wire', () => {
     expect(routes.get('unmeasured')?.assumed).toHaveLength(1)
   })
 
+  it('is that of its tails where both ends leave at one point', () => {
+    expect(routes.get('short')).toMatchObject({ lengthMm: 80, branches: [] })
+    expect(routes.get('short')?.assumed[0]).toMatchObject({ path: 'wires.short.ends.1.tailMm', value: 0 })
+  })
+
   it('is as stated before anything else', () => {
     expect(routes.get('stated')).toMatchObject({ lengthMm: 321, assumed: [] })
   })
@@ -42,6 +48,6 @@ describe('length of a wire', () => {
   })
 
   it('is assumed, and said, where nothing tells', () => {
-    expect(routes.get('nothing')?.assumed[0]).toMatchObject({ path: 'wires/nothing/lengthMm' })
+    expect(routes.get('nothing')?.assumed[0]).toMatchObject({ path: 'wires.nothing.lengthMm' })
   })
 })

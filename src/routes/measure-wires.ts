@@ -23,15 +23,21 @@ function measureWire(wiring: Wiring, wire: WiringWire): WireRoute {
   const branches = loom ? walkLoom(loom, wire.ends[0].leaves, wire.ends[1].leaves) : []
   const runs = loom ? branches?.flatMap((branch) => loom.lies.get(branch) ?? []) ?? [] : wire.runs ?? []
   const tails = sum(wire.ends.map((end) => (typeof end.tailMm === 'number' ? end.tailMm : 0)))
-  const madeMm = loom && branches?.length ? plus(tails, sum(branches.map((b) => stated(loom.branches[b].lengthMm)))) : null
+  const madeMm = loom && branches ? plus(tails, sum(branches.map((b) => stated(loom.branches[b].lengthMm)))) : null
   const lies = !loom || branches?.every((branch) => loom.lies.has(branch))
   const neededMm = lies && runs.length ? plus(tails, sum(runs.map((run) => stated(wiring.runs.get(run)?.lengthMm)))) : null
   const given = stated(wire.lengthMm)
   const lengthMm = given ?? madeMm ?? neededMm
   const assumed = lengthMm === null ? [{
-    path: `wires/${wire.id}/lengthMm`, value: DEFAULT_LENGTH_MM, why: 'no length is stated and no route gives one', source: 'common practice, no source',
+    path: `wires.${wire.id}.lengthMm`, value: DEFAULT_LENGTH_MM, why: 'no length is stated and no route gives one', source: 'common practice, no source',
   }] : []
-  return { lengthMm, madeMm, neededMm, branches: branches ?? [], runs, assumed }
+  const tailsAssumed = given === null && lengthMm !== null ? unknownTails(wire) : []
+  return { lengthMm, madeMm, neededMm, branches: branches ?? [], runs, assumed: [...assumed, ...tailsAssumed] }
+}
+
+function unknownTails({ id, ends }: WiringWire): Assumption[] {
+  return ends.flatMap(({ tailMm }, end) => (tailMm === 'unknown'
+    ? [{ path: `wires.${id}.ends.${end}.tailMm`, value: 0, why: 'the tail is stated as unknown and counted as none', source: 'common practice, no source' }] : []))
 }
 
 /** Length taken for a wire of which nothing is known, mm. */

@@ -71,7 +71,7 @@ function partFacts(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): 
   const model = netPart?.model
   return {
     pick: { kind: 'part', id: part.id }, kicker: part.tag ? `Part ${part.tag}` : 'Part', title: part.title, colour: null,
-    under: [part.kind.replace('-', ' '), part.place === undefined ? '' : live.wiring.places.get(part.place)?.title ?? ''].filter(Boolean).join(' · '),
+    under: [KIND_WORDS[part.kind] ?? part.kind.replace('-', ' '), placeOf(live, part)].filter((word) => word !== '').join(' · '),
     rows: [
       ...axisRows(part, model, solved.setting), ...lampRows(part, model, solved), ...elementRows(part, model, solved),
       ...stateRows(part, model, solved), ...terminalRows(live, solved, part),
@@ -79,6 +79,14 @@ function partFacts(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): 
     judgement: judgePart(part, model, solved),
     plain: partKinds.find(({ kind }) => kind === part.kind)?.plain ?? '',
   }
+}
+
+const KIND_WORDS: Readonly<Record<string, string>> = { electromagnet: 'relay or solenoid', control: 'switch', coil: 'ignition coil', led: 'LED lamp' }
+
+/** Where it sits, unless the place is named after the part. */
+function placeOf({ wiring }: LiveVehicle, { place, title }: WiringPart): string {
+  const said = place === undefined ? '' : wiring.places.get(place)?.title ?? ''
+  return said.toLowerCase() === title.toLowerCase() ? '' : said
 }
 
 const keyOf = (part: string, inner: string) => inner === '' ? part : `${part}.${inner}`
@@ -122,7 +130,7 @@ function stateRows(part: WiringPart, model: PartModel | undefined, solved: Solve
 function terminalRows(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): FactRow[] {
   return [...part.terminals.values()].map(({ id, marking }) => {
     const point = `${part.id}:${id}`
-    const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `${wireColour(wire).letters}`)
+    const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `wire ${wire.tag ?? wire.id} ${wireColour(wire).letters}`)
     const seat = [...live.wiring.fixings.values()].find(({ joins }) => joins.includes(point))?.joins.find((other) => other !== point)
     const joined = [...wires, ...seat === undefined ? [] : [`on ${sayPoint(live, seat)}`]].join(', ')
     return { name: `Terminal ${marking}`, said: [sayVolts(solved.voltages[point]), joined === '' ? 'no wire' : joined].join(' · ') }

@@ -1,10 +1,13 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { makeLampAndSwitch, makeSharedEarth } from '../../test/builders/small-records.ts'
 import { makeTessarby } from '../../test/builders/tessarby.ts'
 import type { Setting } from '../circuit/index.ts'
+import { findOverlaps } from '../draw/index.ts'
 import type { WiringRecord } from '../record/index.ts'
 import { factsOf } from './live-facts.ts'
-import { openLive, panelAxes, sayLit, sayOfSetting, solveLive, type LiveVehicle } from './live-vehicle.ts'
+import { openLive, panelAxes, redrawLive, sayLit, sayOfSetting, solveLive, type LiveVehicle } from './live-vehicle.ts'
 import { firstVehicle, readChoices } from './vehicle-choices.ts'
 
 const rest: Setting = { controls: {}, engine: 'stopped', battery: 'full', phases: {} }
@@ -24,6 +27,25 @@ test('a damaged record is refused with every problem and its path', () => {
 
 test('the controls nearest the supply come first', () => {
   expect(panelAxes(open(makeTessarby())).map(({ key }) => key).slice(0, 3)).toEqual(['key.turn', 'light.pull', 'dip.foot'])
+})
+
+const examples = join(import.meta.dirname, '../../examples/vehicles')
+
+test.each(readdirSync(examples).filter((name) => name.endsWith('.json')))('%s draws in every edition, whole and by circuit, with no overlap', (name) => {
+  const text = readFileSync(join(examples, name), 'utf8')
+  const first = openLive(text, null, sheet)
+  if (!first.ok) throw new Error(first.sentences.join('\n'))
+  const { choices, vehicle } = first.live
+  const vehicles = choices.years.length > 0 ? choices.years.map(({ year }) => ({ ...vehicle, year })) : [vehicle]
+  for (const one of vehicles) {
+    const opened = openLive(text, one, sheet)
+    if (!opened.ok) throw new Error(opened.sentences.join('\n'))
+    const solved = solveLive(opened.live, { ...rest, engine: 'cruise' })
+    for (const circuit of [null, ...opened.live.scene.circuits]) {
+      const { scene } = redrawLive(opened.live, { width: 380, height: 500 }, circuit)
+      expect(findOverlaps(scene, solved), `${one.year} ${circuit}`).toEqual([])
+    }
+  }
 })
 
 test('what is lit is said in a sentence', () => {
@@ -55,10 +77,16 @@ test('a wire that hangs free has no volts', () => {
   expect(factsOf(live, solveLive(live, rest), { kind: 'wire', id: 'none' })).toBeNull()
 })
 
+test('years without a wiring are no choice', () => {
+  const record = makeLampAndSwitch()
+  const supply = { supply: { ...record.supply.supply, fits: [{ years: { from: 1951, to: 1960 } }] } }
+  expect(readChoices({ ...record, supply }).years.map(({ said }) => said)).toEqual(['1951 to 1960'])
+})
+
 test('years between which the record changes become choices', () => {
   const record = makeLampAndSwitch()
-  const parts = { ...record.parts, lamp: { ...record.parts.lamp, fits: [{ years: { from: 1955, to: 1960 } }] } }
-  const choices = readChoices({ ...record, parts })
+  const wires = { ...record.wires, w2: { ...record.wires!.w2, fits: [{ years: { from: 1955, to: 1960 } }] } }
+  const choices = readChoices({ ...record, wires })
   expect(choices.years.map(({ said }) => said)).toEqual(['before 1955', '1955 to 1960', '1961 and later'])
   expect(firstVehicle(choices).year).toBe(1954)
 })

@@ -20,7 +20,7 @@ export const fakeKinds: readonly PartKind[] = [
 ]
 
 function fakeKind(kind: string, params: z.ZodObject, terminals: PartKind['terminals']): PartKind {
-  return { kind, plain: `A ${kind}.`, params, terminals, fails: [], build: () => ({ elements: [] }) }
+  return { kind, plain: `A ${kind}.`, params, terminals, fails: () => [], build: () => ({ elements: [] }) }
 }
 
 function ends(...names: readonly string[]): TerminalSpec[] {

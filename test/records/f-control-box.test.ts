@@ -32,14 +32,15 @@ function expectNear(value: number | null, byHand: number, tolerance: number): vo
 }
 
 /**
- * The dynamo by hand: EMF = E0·(n/n0)·(m(x) + 0.06), m(x) = 1.5·x/(x + 0.5), x = field amps/(V0/6 Ω). Without load it gives V0 =
+ * The dynamo by hand: EMF = E0·(n/n0)·(m(x) + 0.06), m(x) = 1.5·y/(y + 0.5), y = 1.05·x²/(x + 0.05), x = field amps/(V0/6 Ω). Without load it gives V0 =
  * 12.8 V at n0 = 1100: E0·1.06 = V0 + 0.12 Ω·V0/6 Ω. The armature has 0.12 Ω and turns 1.5 times as fast as the engine.
  */
 const FIELD_OHM = 6, ARMATURE_OHM = 0.12
 const E0 = 12.8 * (1 + ARMATURE_OHM / FIELD_OHM) / 1.06
 const excitation = (fieldA: number) => {
   const x = fieldA / (12.8 / FIELD_OHM)
-  return 1.5 * x / (x + 0.5) + 0.06
+  const y = 1.05 * x * x / (x + 0.05)
+  return 1.5 * y / (y + 0.5) + 0.06
 }
 /** Engine speed at which it gives `emfV` with this field. */
 const speedFor = (emfV: number, fieldA: number) => 1100 * emfV / (E0 * excitation(fieldA)) / 1.5

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, onOff, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import { solveSetting } from '../circuit/index.ts'
-import type { Params } from '../record/index.ts'
+import { circuitOf, IDEAL, onOff, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import { solveSetting } from '../../src/circuit/index.ts'
+import type { Params } from '../../src/record/index.ts'
 
 /** A fuse before a resistance that takes `amps` of 12 V. */
 const carrying = (amps: number, params: Params, assume: RecordPlan['assume'] = IDEAL): RecordPlan => ({

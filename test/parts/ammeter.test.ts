@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { IDEAL, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
+import { IDEAL, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
 
 /** A battery, an ammeter, and 3 Ω behind it. */
 const behind = (params = {}): RecordPlan => ({

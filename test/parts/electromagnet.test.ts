@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, onOff, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import { solveSetting } from '../circuit/index.ts'
-import type { Params } from '../record/index.ts'
+import { circuitOf, IDEAL, onOff, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import { solveSetting } from '../../src/circuit/index.ts'
+import type { Params } from '../../src/record/index.ts'
 
 /** A relay behind a rheostat of 0 to 1000 Ω on a battery. */
 const behindRheostat = (relay: Params, supply: RecordPlan['supply'] = '12-', emfV = 12): RecordPlan => ({
@@ -43,6 +43,11 @@ describe('an electromagnet', () => {
     expect([1000, -250, -1000].map((turns) => armature(plan(turns)))).toEqual(['pulled', 'pulled', 'released'])
   })
 
+  it('keeps a winding and a contact of one name apart', () => {
+    const relay = { windings: { main: { from: '86', to: '85', ohm: 100, turns: 1000 } }, contacts: { main: { from: '30', to: '87' } }, pullAt: 80 }
+    expect(armature(behindRheostat(relay))).toBe('pulled')
+  })
+
   it('without figures pulls at two thirds of the volts', () => {
     for (const [supply, systemV] of [['6-', 6], ['12-', 12], ['24-', 24]] as const) {
       const at = (share: number) => armature(behindRheostat({}, supply, share * systemV))
@@ -76,6 +81,6 @@ describe('an electromagnet', () => {
 
   it('assumes no pull volts where its pull is stated', () => {
     const { assumed } = circuitOf(behindRheostat(coil())).network
-    expect(assumed.map(({ path }) => path)).not.toContain('parts/relay/params/pullV')
+    expect(assumed.map(({ path }) => path)).not.toContain('parts.relay.params.pullV')
   })
 })

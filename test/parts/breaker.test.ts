@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { IDEAL, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import type { EngineState } from '../circuit/index.ts'
+import { IDEAL, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import type { EngineState } from '../../src/circuit/index.ts'
 
 /** A coil of 3 Ω whose other end the points earth. */
 const ignition = (params = {}): RecordPlan => ({

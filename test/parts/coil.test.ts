@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { IDEAL, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import type { Params } from '../record/index.ts'
-import { ignition, partDefaults } from '../standards/index.ts'
+import { IDEAL, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import type { Params } from '../../src/record/index.ts'
+import { ignition, partDefaults } from '../../src/standards/index.ts'
 
 /** A coil with its second end on the body, through a ballast where one is given. */
 function fed(params: Params, emfV: number, supply: RecordPlan['supply'] = '12-', ballastOhm = 0): RecordPlan {

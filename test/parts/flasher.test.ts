@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { IDEAL, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import type { Fault } from '../circuit/index.ts'
-import type { Params } from '../record/index.ts'
+import { IDEAL, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import type { Fault } from '../../src/circuit/index.ts'
+import type { Params } from '../../src/record/index.ts'
 
 const IN_STEP = '60 to 120 a minute'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { IDEAL, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import type { Params } from '../record/index.ts'
+import { IDEAL, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import type { Params } from '../../src/record/index.ts'
 
 /** An LED lamp on a battery that keeps its volts, the right way round or not. */
 const lit = (params: Params, emfV: number, reversed = false): RecordPlan => ({

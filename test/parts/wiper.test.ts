@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, setting } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import { settle, solveSetting, type Fault } from '../circuit/index.ts'
-import type { Params } from '../record/index.ts'
+import { circuitOf, IDEAL, setting } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import { settle, solveSetting, type Fault } from '../../src/circuit/index.ts'
+import type { Params } from '../../src/record/index.ts'
 
 /** A wiper with its switch: on joins the feed to the brush, off joins the park switch to the brush. */
 const wiping = (params: Params = {}): RecordPlan => ({

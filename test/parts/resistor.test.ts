@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import type { Params } from '../record/index.ts'
+import { circuitOf, IDEAL, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import type { Params } from '../../src/record/index.ts'
 
 const across = (params: Params, emfV: number, supply: RecordPlan['supply'] = '12-'): RecordPlan => ({
   supply, metals: ['body'], assume: IDEAL, parts: [part('battery', 'battery', { emfV, ohm: 0 }), part('heater', 'resistor', params)],
@@ -27,7 +27,7 @@ describe('a resistor', () => {
   })
 
   it('does not say "from watts" where no watts are stated', () => {
-    const why = (params: Params) => circuitOf(across(params, 12)).network.assumed.find(({ path }) => path === 'parts/heater/params/ohm')!.why
+    const why = (params: Params) => circuitOf(across(params, 12)).network.assumed.find(({ path }) => path === 'parts.heater.params.ohm')!.why
     expect(why({ powerW: 24 })).toMatch('from watts')
     expect(why({})).not.toMatch('from watts')
   })

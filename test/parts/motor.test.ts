@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, onOff, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import { settle, solveSetting, type Fault } from '../circuit/index.ts'
-import type { Params } from '../record/index.ts'
+import { circuitOf, IDEAL, onOff, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import { settle, solveSetting, type Fault } from '../../src/circuit/index.ts'
+import type { Params } from '../../src/record/index.ts'
 
 /** A motor behind a switch, its brush `end` fed. */
 const switched = (params: Params, emfV: number, end = 'in', supply: RecordPlan['supply'] = '12-'): RecordPlan => ({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { IDEAL, onOff, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import type { Params } from '../record/index.ts'
+import { IDEAL, onOff, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import type { Params } from '../../src/record/index.ts'
 
 /** A horn that its button earths. */
 const withButton = (params: Params, emfV: number, supply: RecordPlan['supply'] = '12-'): RecordPlan => ({

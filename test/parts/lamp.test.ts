@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
-import type { Params } from '../record/index.ts'
+import { circuitOf, IDEAL, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
+import type { Params } from '../../src/record/index.ts'
 
 /** A lamp on a battery that keeps its volts, fed at the ends named. */
 const lit = (params: Params, emfV: number, ends: readonly string[] = ['in'], supply: RecordPlan['supply'] = '12-'): RecordPlan => ({
@@ -60,6 +60,6 @@ describe('a filament lamp', () => {
 
   it('says that its watts are assumed where nobody states them', () => {
     const { assumed } = circuitOf(lit({}, 12)).network
-    expect(assumed.find(({ path }) => path === 'parts/lamp/params/powerW')).toMatchObject({ value: 5, source: 'common practice, no source' })
+    expect(assumed.find(({ path }) => path === 'parts.lamp.params.powerW')).toMatchObject({ value: 5, source: 'common practice, no source' })
   })
 })

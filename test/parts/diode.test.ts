@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { IDEAL, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
+import { IDEAL, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
 
 /** A diode before a resistance, its anode or its cathode towards the battery. */
 const before = (ohm: number, emfV: number, first: 'anode' | 'cathode' = 'anode', params = {}): RecordPlan => ({

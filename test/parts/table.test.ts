@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, onOff, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, wire, type RecordPlan } from '../../test/builders/record.ts'
-import { layFaults, type SolvedSetting } from '../circuit/index.ts'
-import type { Params, PartKind } from '../record/index.ts'
-import { nameSource, sources, type SourceId } from '../standards/index.ts'
-import { readFault } from '../tasks/read-fault.ts'
-import { partKinds } from './table.ts'
+import { circuitOf, IDEAL, onOff, setting, solved } from '../builders/circuits.ts'
+import { link, part, wire, type RecordPlan } from '../builders/record.ts'
+import { layFaults, type SolvedSetting } from '../../src/circuit/index.ts'
+import type { Params, PartKind } from '../../src/record/index.ts'
+import { nameSource, sources, type SourceId } from '../../src/standards/index.ts'
+import { readFault } from '../../src/tasks/read-fault.ts'
+import { partKinds } from '../../src/parts/table.ts'
 
 /** The least that a part of the kind has to state. */
 const leastParams = (kind: string): Params => (kind === 'control' ? onOff() : {})
@@ -17,7 +17,7 @@ const alone = (kind: string, params: Params = leastParams(kind)): RecordPlan => 
 
 describe('every part kind', () => {
   it.each(everyKind)('%s is said plainly, with its ends and failures', (name) => {
-    const { plain, fails } = kindOf(name)
+    const { plain } = kindOf(name), fails = kindOf(name).fails(leastParams(name))
     expect(plain).toMatch(/^[A-Z].*\.$/)
     expect(fails.length).toBeGreaterThan(0)
     expect(endsOf(name, leastParams(name)).length).toBeGreaterThan(1)
@@ -38,10 +38,10 @@ describe('every part kind', () => {
   it.each(everyKind)('%s names a source for every default', (name) => {
     for (const supply of ['6-', '12-', '24-'] as const) {
       const { assumed } = circuitOf({ ...alone(name), supply }).network
-      const own = assumed.filter(({ path }) => path.startsWith('parts/it/'))
+      const own = assumed.filter(({ path }) => path.startsWith('parts.it.'))
       for (const { path, value, why, source } of own) {
         expect(why, path).not.toBe('')
-        expect(Number.isFinite(value), path).toBe(true)
+        expect(typeof value === 'string' || Number.isFinite(value), path).toBe(true)
         expect(sourceNames.has(source), `${path}: ${source}`).toBe(true)
       }
     }
@@ -51,7 +51,7 @@ describe('every part kind', () => {
 /** Fault texts of the kind that the reader refuses, or that cannot be laid on the circuit. */
 function refusedFaults(name: string, params: Params): string[] {
   const circuit = circuitOf(alone(name, params))
-  return kindOf(name).fails.map(({ fault }) => fault.replaceAll('*', 'it')).filter((text) => {
+  return kindOf(name).fails(params).map(({ fault }) => fault.replaceAll('*', 'it')).filter((text) => {
     const read = readFault(text, circuit)
     if (read.ok) layFaults(circuit, partKinds, [read.value])
     return !read.ok

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { circuitOf, IDEAL, setting, solved } from '../../test/builders/circuits.ts'
-import { link, part, type RecordPlan } from '../../test/builders/record.ts'
+import { circuitOf, IDEAL, setting, solved } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
 
 /** A block fed at way 1, with 6 Ω on each of its other ways. */
 function block(ways: number, params = {}): RecordPlan {
