@@ -39,6 +39,8 @@ export class Circuit {
   private readonly isMerged: Uint8Array
   private readonly moving: readonly number[]
   private readonly bridgeLaws: number
+  /** Moving elements whose law reads a machine's EMF or a regulating contact. */
+  private excited: number[] = []
   private setting: Setting | null = null
   private condition: Condition | null = null
   private solver: InnerSolver | null = null
@@ -72,11 +74,24 @@ export class Circuit {
     if (setting !== this.setting) for (const now of this.nows) now.read(setting)
     this.setting = setting
     this.condition = condition
-    for (const e of this.moving) {
-      const { law, part } = this.network.elements[e]
-      if (typeof law === 'function') this.setLaw(e, law(this.nows[part]))
-    }
+    this.excited = this.moving.filter((e) => this.moveLaw(e))
     this.run()
+  }
+
+  /** The same after nothing but EMFs and regulating contacts of the present condition have changed. */
+  solveExcitation(): void {
+    for (const e of this.excited) this.moveLaw(e)
+    this.run()
+  }
+
+  /** Read a moving law anew; answers whether it asked for a machine's figures. */
+  private moveLaw(e: number): boolean {
+    const { law, part } = this.network.elements[e]
+    if (typeof law !== 'function') return false
+    const now = this.nows[part]
+    now.askedMachine = false
+    this.setLaw(e, law(now))
+    return now.askedMachine
   }
 
   private run(): void {
@@ -190,6 +205,7 @@ class PartNow implements Now {
   engineRpm = 0
   pointsOpen = false
   battery: 'full' | 'low' = 'full'
+  askedMachine = false
   private positions: ReadonlyMap<string, string | number> = new Map()
   private readonly stateOf: ReadonlyMap<string, number>
   private readonly machineOf: ReadonlyMap<string, number>
@@ -218,8 +234,16 @@ class PartNow implements Now {
   get phase(): string { return this.condition.phases[this.phaseAt] ?? '' }
   state(id: string): string { return this.condition.states[mustFind(this.stateOf, id)] }
   kept(id: string): number { return this.condition.kept[mustFind(this.stateOf, id)] }
-  emf(id: string): number { return this.condition.emf[mustFind(this.machineOf, id)] }
-  regulatorOhm(id: string): number { return this.condition.regulatorOhm[mustFind(this.regulatorOf, id)] }
+  emf(id: string): number {
+    this.askedMachine = true
+    return this.condition.emf[mustFind(this.machineOf, id)]
+  }
+
+  regulatorOhm(id: string): number {
+    this.askedMachine = true
+    return this.condition.regulatorOhm[mustFind(this.regulatorOf, id)]
+  }
+
   position(axis: string): string | number {
     const position = this.positions.get(axis)
     if (position === undefined) throw new RangeError(`no axis ${axis} in part ${this.circuit.network.parts[this.part].id}`)

@@ -1,4 +1,5 @@
-import { findRoot } from '../math/index.ts'
+import type { RegulatorSpec } from '../record/index.ts'
+import { findRoot, findRootNear } from '../math/index.ts'
 import type { Circuit, Condition } from './circuit.ts'
 import type { Setting } from './solved.ts'
 
@@ -18,8 +19,8 @@ export function solveExcited(circuit: Circuit, setting: Setting, condition: Cond
   if (machines.length === 0) return
   for (let round = 0; round < 20; round++) {
     let moved = 0
-    for (let r = 0; r < regulators.length; r++) moved = Math.max(moved, regulate(circuit, setting, condition, r))
-    if (regulators.length === 0) excite(circuit, setting, condition)
+    for (let r = 0; r < regulators.length; r++) moved = Math.max(moved, regulate(circuit, condition, r))
+    if (regulators.length === 0) excite(circuit, condition)
     if (regulators.length < 2 || moved < 1e-6) return
   }
 }
@@ -30,40 +31,63 @@ export function solveExcited(circuit: Circuit, setting: Setting, condition: Cond
  * setting; at each EMF tried one resistance gives the field for it. Both searches are monotone, where the EMF by
  * resistance may fold and collapse: a vibrating contact holds such a field, a fixed resistor would not.
  */
-function regulate(circuit: Circuit, setting: Setting, condition: Condition, r: number): number {
-  const { spec, part } = circuit.network.regulators[r]
+function regulate(circuit: Circuit, condition: Condition, r: number): number {
   const before = condition.regulatorOhm[r]
-  const over = () => spec.reach(circuit.views[part]) - 1
-  condition.regulatorOhm[r] = spec.closedOhm
-  excite(circuit, setting, condition)
-  const overClosed = over()
-  const m = overClosed > REACH ? governedMachine(circuit, setting, condition, r) : -1
-  if (m >= 0) {
-    const residual = circuit.network.machines[m].spec.residual(circuit.views[circuit.network.machines[m].part].now)
-    const overAt = (emf: number): number => {
-      fieldFor(circuit, setting, condition, r, m, emf)
-      return over()
-    }
-    const strong = condition.emf[m]
-    const weak = descend(overAt, strong, overClosed, residual)
-    if (weak.over < 0) overAt(findRoot(overAt, weak.emf, weak.above, weak.over, weak.overAbove, EMF_V / 10, REACH).x)
-    if (condition.regulatorOhm[r] === spec.openOhm) excite(circuit, setting, condition)
-  } else if (overClosed > REACH) {
-    vibrate(circuit, setting, condition, r, overClosed)
-  }
+  if (!regulateNear(circuit, condition, r)) regulateAnew(circuit, condition, r)
   return Math.abs(Math.log(condition.regulatorOhm[r] / before))
 }
 
+/** From a regulated condition to the next, a little way off: a resistance inside the contact's range is the answer, since closed would be too much. */
+function regulateNear(circuit: Circuit, condition: Condition, r: number): boolean {
+  const { spec, part } = circuit.network.regulators[r]
+  const ohm = condition.regulatorOhm[r], emf = condition.emf[0]
+  const isInside = () => isVibrating(spec, condition.regulatorOhm[r])
+  if (condition.emf.length !== 1 || emf === 0 || !isInside()) return false
+  const overAt = (tried: number): number => {
+    fieldFor(circuit, condition, r, 0, tried)
+    return isInside() ? spec.reach(circuit.views[part]) - 1 : NaN
+  }
+  const root = findRootNear(overAt, emf, 0.02 * emf, 0.3 * emf, 2 * emf, REACH)
+  if (root && isInside()) return true
+  condition.regulatorOhm[r] = ohm
+  condition.emf[0] = emf
+  return false
+}
+
+/** Neither closed nor open for good, but for what taking a logarithm and its power leaves. */
+function isVibrating({ closedOhm, openOhm }: RegulatorSpec, ohm: number): boolean {
+  return ohm > closedOhm * (1 + 1e-9) && ohm < openOhm * (1 - 1e-9)
+}
+
+function regulateAnew(circuit: Circuit, condition: Condition, r: number): void {
+  const { spec, part } = circuit.network.regulators[r]
+  const over = () => spec.reach(circuit.views[part]) - 1
+  condition.regulatorOhm[r] = spec.closedOhm
+  excite(circuit, condition)
+  const overClosed = over()
+  if (overClosed <= REACH) return
+  const m = governedMachine(circuit, condition, r)
+  if (m < 0) return vibrate(circuit, condition, r, overClosed)
+  const machine = circuit.network.machines[m]
+  const overAt = (emf: number): number => {
+    fieldFor(circuit, condition, r, m, emf)
+    return over()
+  }
+  const weak = descend(overAt, condition.emf[m], overClosed, machine.spec.residual(circuit.views[machine.part].now))
+  if (weak.over < 0) findRoot(overAt, weak.emf, weak.above, weak.over, weak.overAbove, EMF_V / 10, REACH)
+  if (!isVibrating(spec, condition.regulatorOhm[r])) excite(circuit, condition)
+}
+
 /** A contact that governs no machine, as in a dynamo that stands: the resistance at which it just works, or open. */
-function vibrate(circuit: Circuit, setting: Setting, condition: Condition, r: number, overClosed: number): void {
+function vibrate(circuit: Circuit, condition: Condition, r: number, overClosed: number): void {
   const { spec, part } = circuit.network.regulators[r]
   const overAt = (x: number): number => {
     condition.regulatorOhm[r] = Math.exp(x)
-    circuit.solveFixed(setting, condition)
+    circuit.solveExcitation()
     return spec.reach(circuit.views[part]) - 1
   }
   const high = Math.log(spec.openOhm), overOpen = overAt(high)
-  if (overOpen < 0) overAt(findRoot(overAt, Math.log(spec.closedOhm), high, overClosed, overOpen, 1e-12, REACH).x)
+  if (overOpen < 0) findRoot(overAt, Math.log(spec.closedOhm), high, overClosed, overOpen, 1e-12, REACH)
 }
 
 /**
@@ -85,53 +109,50 @@ function descend(overAt: (emf: number) => number, strong: number, overStrong: nu
 }
 
 /** Set the machine's EMF, and the contact's mean resistance at which its field gives just that EMF, or the nearer end of its range. */
-function fieldFor(circuit: Circuit, setting: Setting, condition: Condition, r: number, m: number, emf: number): void {
+function fieldFor(circuit: Circuit, condition: Condition, r: number, m: number, emf: number): void {
   const { closedOhm, openOhm } = circuit.network.regulators[r].spec
   const { spec, part } = circuit.network.machines[m]
   condition.emf[m] = emf
-  const excess = (x: number): number => {
-    condition.regulatorOhm[r] = Math.exp(x)
-    circuit.solveFixed(setting, condition)
-    return (spec.emf(circuit.views[part]) - emf) * Math.sign(emf)
+  const missing = (x: number): number => {
+    condition.regulatorOhm[r] = Math.min(openOhm, Math.max(closedOhm, Math.exp(x)))
+    circuit.solveExcitation()
+    return (emf - spec.emf(circuit.views[part])) * Math.sign(emf)
   }
   const low = Math.log(closedOhm), high = Math.log(openOhm)
-  const closed = excess(low)
-  if (closed <= EMF_V) return
-  const open = excess(high)
-  if (open < -EMF_V) excess(findRoot(excess, low, high, closed, open, 1e-13, EMF_V).x)
-  else condition.regulatorOhm[r] = openOhm
+  if (findRootNear(missing, Math.log(condition.regulatorOhm[r]), 0.1, low, high, EMF_V)) return
+  if (missing(low) < 0) missing(high)
 }
 
 /** The machine whose field the contact changes most; −1 where it changes none. */
-function governedMachine(circuit: Circuit, setting: Setting, condition: Condition, r: number): number {
+function governedMachine(circuit: Circuit, condition: Condition, r: number): number {
   const { machines, regulators } = circuit.network
   const emfs = () => machines.map(({ spec, part }) => spec.emf(circuit.views[part]))
   const closed = emfs(), kept = condition.regulatorOhm[r]
   condition.regulatorOhm[r] = regulators[r].spec.openOhm
-  circuit.solveFixed(setting, condition)
+  circuit.solveExcitation()
   const change = emfs().map((emf, m) => Math.abs(emf - closed[m]))
   condition.regulatorOhm[r] = kept
-  circuit.solveFixed(setting, condition)
+  circuit.solveExcitation()
   const most = Math.max(...change)
   return most > EMF_V ? change.indexOf(most) : -1
 }
 
 /** Move every machine's EMF to the next fixed point of field → EMF → field. */
-function excite(circuit: Circuit, setting: Setting, condition: Condition): void {
+function excite(circuit: Circuit, condition: Condition): void {
   const { machines } = circuit.network
   for (let round = 0; round < 20; round++) {
     let moved = 0
-    for (let m = 0; m < machines.length; m++) moved = Math.max(moved, exciteOne(circuit, setting, condition, m))
+    for (let m = 0; m < machines.length; m++) moved = Math.max(moved, exciteOne(circuit, condition, m))
     if (machines.length < 2 || moved < EMF_V * 10) return
   }
 }
 
 /** Answers by how many volts the EMF moved. */
-function exciteOne(circuit: Circuit, setting: Setting, condition: Condition, m: number): number {
+function exciteOne(circuit: Circuit, condition: Condition, m: number): number {
   const { spec, part } = circuit.network.machines[m]
   const rise = (emf: number): number => {
     condition.emf[m] = emf
-    circuit.solveFixed(setting, condition)
+    circuit.solveExcitation()
     return spec.emf(circuit.views[part]) - emf
   }
   const before = condition.emf[m]

@@ -17,6 +17,8 @@ export interface InnerResult {
   readonly bridgeAmps: Float64Array
 }
 
+interface Islands { readonly floating: Uint8Array; readonly ties: readonly number[]; islandOf(node: number): number }
+
 /** Conductance that ties one node of each floating island to the reference. It closes no path, so it carries nothing and loads no reading. */
 const TIE_S = 1e-3
 const MOST_STEPS = 200
@@ -34,6 +36,8 @@ export class InnerSolver {
   private readonly largest: Float64Array
   private readonly step: Float64Array
   private readonly trial: Float64Array
+  /** Which nodes float, as found for these laws when they had opened so often. */
+  private islands: { readonly laws: LawTable; readonly openings: number; readonly found: Islands } | null = null
 
   constructor(readonly topology: Topology) {
     const n = topology.nodes
@@ -48,7 +52,7 @@ export class InnerSolver {
   solve(laws: LawTable, bridges: readonly Bridge[] = [], start?: Float64Array): InnerResult | null {
     const n = this.topology.nodes
     const volts = start ? Float64Array.from(start) : new Float64Array(n)
-    const { floating, ties } = this.findIslands(laws)
+    const { floating, ties } = this.islandsOf(laws)
     if (bridges.some((bridge) => isFloating(floating, bridge.from) || isFloating(floating, bridge.to))) return null
     let steps = 0
     let worst = this.fillResidual(laws, ties, bridges, volts)
@@ -131,8 +135,13 @@ export class InnerSolver {
     return { node, amps, over }
   }
 
+  private islandsOf(laws: LawTable): Islands {
+    if (this.islands?.laws !== laws || this.islands.openings !== laws.openings) this.islands = { laws, openings: laws.openings, found: this.findIslands(laws) }
+    return this.islands.found
+  }
+
   /** Nodes that no conducting element joins to the reference, and one node of each island they form. */
-  private findIslands(laws: LawTable): { floating: Uint8Array; ties: number[]; islandOf(node: number): number } {
+  private findIslands(laws: LawTable): Islands {
     const { nodes, from, to } = this.topology
     const sets = new UnionFind(nodes + 1)
     for (let e = 0; e < from.length; e++) if (from[e] !== to[e] && !laws.isOpen(e)) sets.join(from[e] + 1, to[e] + 1)

@@ -11,6 +11,8 @@ export class LawTable {
   current = 0
   /** Its slope, S. */
   slope = 0
+  /** Counts the times that an element began or ceased to conduct at all: which nodes float depends on nothing else. */
+  openings = 0
 
   constructor(readonly size: number) {
     this.kind = new Uint8Array(size)
@@ -18,7 +20,9 @@ export class LawTable {
   }
 
   set(index: number, law: Law, addedOhm = 0): void {
-    this.kind[index] = CODES[law.kind]
+    const code = CODES[law.kind]
+    if ((code === 0) !== (this.kind[index] === 0)) this.openings++
+    this.kind[index] = code
     const p = index * WIDTH
     switch (law.kind) {
       case 'open': return

@@ -11,7 +11,9 @@ export function listCircuits(wiring: Wiring, graph: PathGraph, ranks: Ranks): st
 /** The graph with the paths of one circuit alone: everything on the way from the supply to its earths, and the battery. */
 export function keepCircuit(wiring: Wiring, graph: PathGraph, ranks: Ranks, circuit: string): PathGraph {
   const wanted = earthsOf(graph).filter((earth) => [circuit, 'supply'].includes(groupOf(wiring, graph, ranks, earth)))
-  const kept = new Set(wanted.flatMap((earth) => [earth, ...climb(graph, ranks, earth)]))
+  const named = wiring.layout.circuits?.[circuit] ?? []
+  const listed = graph.nodes.flatMap(({ part }, node) => part && named.includes(part.id) ? [node] : [])
+  const kept = new Set([...wanted, ...listed].flatMap((node) => [node, ...climb(graph, ranks, node), ...earthsBelow(graph, node)]))
   const order = [...kept].sort((a, b) => a - b)
   const place = new Map(order.map((node, index) => [node, index]))
   const move = ({ node, end }: { readonly node: number, readonly end: number }) => ({ node: place.get(node) ?? -1, end })
@@ -21,6 +23,12 @@ export function keepCircuit(wiring: Wiring, graph: PathGraph, ranks: Ranks, circ
     edges: graph.edges.filter(({ a, b }) => kept.has(a.node) && kept.has(b.node)).map((edge) => ({ ...edge, a: move(edge.a), b: move(edge.b) })),
     battery: graph.battery === null ? null : place.get(graph.battery) ?? null,
   }
+}
+
+/** The earth connections that a node stands on directly. */
+function earthsBelow({ nodes, edges }: PathGraph, node: number): number[] {
+  const beside = edges.flatMap(({ a, b }) => a.node === node ? [b.node] : b.node === node ? [a.node] : [])
+  return beside.filter((other) => nodes[other].kind === 'earth')
 }
 
 function earthsOf(graph: PathGraph): number[] {

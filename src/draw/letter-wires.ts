@@ -79,7 +79,6 @@ function firstTrackAcross({ layers, places }: Unstacked, channel: RoutedChannel,
     for (const step of channel.byLink.get(index)?.steps ?? []) {
       const [left, right] = [Math.min(from, step.x) - 8, Math.max(from, step.x) + 8]
       if ((index === own || (left < x && right > x - WIRE_LEFT)) && (first === null || step.track < first)) first = step.track
-      // A line that comes up beside the letters blocks them below its track as well.
       from = step.x
     }
   })

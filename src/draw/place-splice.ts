@@ -4,7 +4,7 @@ import type { SceneSplice, Spot } from './scene.ts'
 /** A splice, a connector or a loose end with the bars that join it to wires beside it. */
 export function placeSplice(layout: Layout, item: number): SceneSplice {
   const { graph, layers, places, stack } = layout
-  const { node, layer, top, bottom } = layers.items[item]
+  const { node, layer } = layers.items[item]
   const { id, kind, text } = graph.nodes[node ?? 0]
   const [x, y] = [places.coreX[item][0], stack.centre[layer]]
   const bars: Spot[][] = []
@@ -14,8 +14,7 @@ export function placeSplice(layout: Layout, item: number): SceneSplice {
     const far = beside.map((port) => places.portX[port]).reduce((a, b) => left ? Math.min(a, b) : Math.max(a, b))
     bars.push([[x, y], [far, y]])
   }
-  const free = top.length + bottom.length < 2 && kind !== 'loose' ? ' ' : ''
-  return { id, kind: kind as SceneSplice['kind'], at: [x, y], bars, text: kind === 'loose' ? text : free.trim() }
+  return { id, kind: kind as SceneSplice['kind'], at: [x, y], bars, text: kind === 'loose' ? text : '' }
 }
 
 /** Where a wire's line begins at a splice: at the dot itself when it is the only one on its side, else on the bar. */

@@ -1,5 +1,5 @@
 import type { Setting, SolvedSetting } from '../circuit/index.ts'
-import { lampText, positionOf, sayAmps, wireColour, wireSize, type WireColour } from '../draw/index.ts'
+import { positionOf, sayAmps, wireColour, wireSize, type WireColour } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { PartModel, WiringPart, WiringWire } from '../record/index.ts'
 import type { LiveVehicle } from './live-vehicle.ts'
@@ -142,7 +142,7 @@ function judgePart(part: WiringPart, model: PartModel | undefined, solved: Solve
   if (blown) return 'Blown. Find out why before another of the same size goes in.'
   const lamps = (model?.lamps ?? []).flatMap((lamp) => solved.lamps[keyOf(part.id, lamp.id)] ?? [])
   const odd = lamps.find((lamp) => lamp.class !== 'off' && lamp.class !== 'normal')
-  if (odd) return `Gets ${lampText(odd).text} of its rated volts.`
+  if (odd) return `Gets ${Math.round(odd.percent)} % of its rated volts: ${odd.class}.`
   if (lamps.length > 0) return lamps.some((lamp) => lamp.class === 'normal') ? 'Burns as it should.' : 'Off in this setting.'
   return ''
 }

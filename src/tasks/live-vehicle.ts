@@ -1,5 +1,7 @@
-import { prepareCircuit, solveSetting, type Circuit, type Setting, type Solution, type SolvedSetting } from '../circuit/index.ts'
-import { drawPaths, lampText, renderGroups, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
+import {
+  prepareCircuit, solveSetting, type Circuit, type Network, type Setting, type Solution, type SolvedSetting, type StandingState,
+} from '../circuit/index.ts'
+import { drawPaths, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { AxisSpec, Vehicle, Wiring, WiringRecord } from '../record/index.ts'
 import { openVehicle } from './open-vehicle.ts'
@@ -109,10 +111,22 @@ function sayChatter({ network }: Circuit, solved: SolvedSetting): string {
   return `This setting does not come to rest: ${names.join(' and ') || 'a contact'} chatters between ${steps.length} states. One of them is shown.`
 }
 
-function sayStanding({ network }: Circuit, solved: SolvedSetting, state: Solution & { readonly name: string }): string {
-  const other = Object.keys(state.states).filter((key) => state.states[key] !== solved.states[key])
-  const said = other.map((key) => `${network.wiring.parts.get(key.split('.')[0])?.title ?? key} ${state.states[key]}`)
+function sayStanding({ network }: Circuit, solved: SolvedSetting, state: StandingState): string {
+  const title = (key: string) => network.wiring.parts.get(key.split('.')[0])?.title ?? key
+  const moved = Object.keys(state.states).filter((key) => state.states[key] !== solved.states[key]).map((key) => `${title(key)} ${state.states[key]}`)
+  const lit = Object.keys(state.lamps).filter((key) => state.lamps[key].class !== solved.lamps[key]?.class).map((key) => `${title(key)} ${state.lamps[key].class}`)
+  const said = [...moved, ...sourcesApart(network, solved, state), ...lit].slice(0, 4)
   return `Another state can stand in this setting (${state.name})${said.length > 0 ? `: ${said.join(', ')}` : ''}.`
+}
+
+/** Batteries and generators that give or take another current than in the state shown, by more than half an ampere. */
+function sourcesApart({ parts }: Network, solved: Solution, state: Solution): string[] {
+  return parts.flatMap(({ id, part, model }) => model.elements.filter(({ does }) => does === 'source').flatMap((element) => {
+    const key = element.id === '' ? id : `${id}.${element.id}`
+    const amps = state.elements[key]?.amps
+    const shown = solved.elements[key]?.amps
+    return typeof amps === 'number' && typeof shown === 'number' && Math.abs(amps - shown) > 0.5 ? [`${part.title} at ${sayAmps(Math.abs(amps))}`] : []
+  }))
 }
 
 /** Values that nobody stated and the answer rests on, alike ones together. */
