@@ -8,13 +8,13 @@ const resolved = resolveVehicle(read.record, { year: 1962 }, partKinds)
 if (!resolved.ok) throw new Error('the vehicle cannot be resolved')
 
 const circuit = prepareCircuit(resolved.wiring, partKinds)
-const [axis] = circuit.network.axes.filter(({ spec }) => spec.movedBy === 'driver')
-const setting: Setting = { controls: { [axis.id]: axis.spec.positions.at(-1) ?? '' }, engine: 'stopped', battery: 'full', phases: {} }
+const setting: Setting = {
+  controls: { 'switch-box.key': 'on', 'switch-box.lights': 'head', 'brake-switch.pedal': 'pressed' }, engine: 'stopped', battery: 'full', phases: {},
+}
 
 for (const [lamp, { percent, class: how }] of Object.entries(solveSetting(circuit, setting).solved.lamps)) {
   if (how !== 'off') console.log(`${lamp}: ${percent.toFixed(0)} % of its rated volts, ${how}`)
 }
 
-const [earth] = circuit.network.wiring.fixings.keys()
-const { solved } = solveSetting(layFaults(circuit, partKinds, [{ kind: 'open', id: earth }]), setting)
-console.log(`without ${earth}, floating: ${solved.floating.join(', ') || 'nothing'}`)
+const { solved } = solveSetting(layFaults(circuit, partKinds, [{ kind: 'open', id: 'left-wing-bolts' }]), setting)
+console.log(`with the left wing's bolts loose the left tail lamp has ${solved.lamps['tail-left'].percent.toFixed(0)} %`)

@@ -1,4 +1,4 @@
-// Bundles the command line into dist/cli/. Split, so that a command loads only its own task.
+// Bundles the library into dist/lib/ and the command line into dist/cli/. The latter is split, so that a command loads only its own task.
 import { readdir, rm } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { build } from 'esbuild'
@@ -6,21 +6,21 @@ import { build } from 'esbuild'
 const root = join(import.meta.dirname, '..')
 const outdir = join(root, 'dist/cli')
 
+const common = { absWorkingDir: root, bundle: true, format: 'esm', platform: 'node', target: 'node20', logLevel: 'warning' } as const
+
+/** What `import … from 'loomwright'` gives; the libraries it stands on are installed beside it. */
+await build({ ...common, entryPoints: ['src/main.ts'], outdir: join(root, 'dist/lib'), packages: 'external' })
+
 const { metafile } = await build({
-  absWorkingDir: root,
+  ...common,
   entryPoints: ['src/cli/loomwright.ts'],
   outdir,
-  bundle: true,
   splitting: true,
   chunkNames: '[name]-[hash]',
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
   jsx: 'automatic',
   // Libraries in the older module form ask for Node's own modules by `require`.
   banner: { js: 'import { createRequire as $require } from "node:module"; const require = $require(import.meta.url);' },
   metafile: true,
-  logLevel: 'warning',
 })
 
 await removeStaleFiles(new Set(Object.keys(metafile.outputs).map((path) => basename(path))))

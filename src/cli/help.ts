@@ -32,10 +32,10 @@ vehicle cannot be resolved.
 
 Examples
   loomwright check examples/vehicles/tessarby-errand.json --year 1955
-  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set lighting=2 --engine idle
-  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set key=start --engine cranking --then --set key=on --engine idle
-  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set brake=pressed --fault open:f-rear-wing
-  loomwright meter examples/vehicles/tessarby-errand.json --year 1960 --set lighting=2 --volts battery:+ head-left:56b
+  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.lights=head --engine idle
+  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.key=start --engine cranking --then --set switch-box.key=on --engine idle
+  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.key=on --set brake-switch=pressed --fault open:left-wing-bolts
+  loomwright meter examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.lights=head --volts battery:+ head-left:56b
 
 A computed result is a help to judgement and says what it assumed. Battery off before any work on the wiring;
 local rules and licensed practice decide.`

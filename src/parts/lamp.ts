@@ -23,7 +23,6 @@ const params = z.object({
 })
 type LampParams = z.infer<typeof params>
 
-
 /** A filament lamp of one or several filaments. */
 export const lamp: PartKind = {
   kind: 'lamp',
@@ -88,7 +87,7 @@ function listedFigures(raw: LampParams, id: string, one: Filament, ctx: BuildCon
   return {
     volts: { value: volts, why, source },
     wattsAt: (ratedV: number) => (watts === null ? practice(5, `${raw.bulb} is listed without watts: find them out`)
-      : { value: watts * (ratedV / volts) ** POWER_EXPONENT, why, source }),
+    : { value: watts * (ratedV / volts) ** POWER_EXPONENT, why, source }),
   }
 }
 

@@ -7,7 +7,7 @@ export const loadTask = {
 } as const
 
 export type { Facts, Pick } from './live-facts.ts'
-export type { AssumedLine, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
+export type { AssumedLine, Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
 export type { MeterReading, MeterWords } from './meter-vehicle.ts'
 export type { OpenedVehicle } from './open-vehicle.ts'
 export type { SettingWords } from './read-setting.ts'

@@ -1,5 +1,5 @@
 import {
-  prepareCircuit, solveSetting, type Circuit, type Network, type Setting, type Solution, type SolvedSetting, type StandingState,
+  prepareCircuit, solveSetting, type Circuit, type Condition, type Network, type Setting, type Solution, type SolvedSetting, type StandingState,
 } from '../circuit/index.ts'
 import { drawPaths, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
@@ -67,12 +67,19 @@ export function panelAxes({ circuit, scene }: LiveVehicle): PanelAxis[] {
   return [...all.filter(byHand), ...all.filter((axis) => !byHand(axis))]
 }
 
-/** What holds in one setting; of parts that flash or sweep, the moment in which most light is shown. */
-export function solveLive({ circuit }: LiveVehicle, setting: Setting, withStanding = false): SolvedSetting {
-  const { solved } = solveSetting(circuit, setting, { skipStanding: !withStanding })
+/** Where the controls stood before, and what that left made: a relay that holds itself stays pulled. */
+export interface Before { readonly setting: Setting; readonly condition: Condition }
+
+export interface LiveSolved { readonly solved: SolvedSetting; readonly after: Before }
+
+/** What holds in one setting, from what was before it; of parts that flash or sweep, the moment in which most light is shown. */
+export function solveLive({ circuit }: LiveVehicle, setting: Setting, before: Before | null = null, withStanding = false): LiveSolved {
+  const { solved, condition } = solveSetting(circuit, setting, {
+    skipStanding: !withStanding, ...before ? { from: before.condition, fromSetting: before.setting } : {},
+  })
   const moments = Object.values(solved.phases).flatMap(({ solutions }) => solutions ?? [])
   const brightest = moments.reduce<Solution>((best, one) => lightOf(one) > lightOf(best) + 1e-9 ? one : best, solved)
-  return { ...solved, ...brightest }
+  return { solved: { ...solved, ...brightest }, after: { setting, condition } }
 }
 
 function lightOf({ lamps }: Solution): number {

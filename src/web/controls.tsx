@@ -20,7 +20,7 @@ export const Controls = memo(function Controls({ opened, positions, setting, res
   return (
     <section className="controls" aria-label="Controls">
       <h2>Turn the controls</h2>
-      {opened.axes.map((axis) => <Axis key={axis.key} axis={axis} position={positions[axis.key] ?? axis.spec.rest} isSet={axis.key in setting.controls} set={set} />)}
+      {opened.axes.map((axis) => <Axis key={axis.key} axis={axis} position={setting.controls[axis.key] ?? positions[axis.key] ?? axis.spec.rest} isSet={axis.key in setting.controls} set={set} />)}
       {opened.turns ? (
         <Steps legend="Engine" name="engine" steps={ENGINE} now={String(setting.engine)} choose={(engine) => { move({ engine: engine as Setting['engine'] }) }} />
       ) : null}

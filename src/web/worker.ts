@@ -1,9 +1,9 @@
 import { positionOf, wireColour, wireSize, type DrawnGroup } from '../draw/index.ts'
-import { loadTask, type LiveVehicle, type Pick, type Setting, type SolvedSetting } from '../tasks/index.ts'
+import { loadTask, type Before, type LiveVehicle, type Pick, type Setting, type SolvedSetting } from '../tasks/index.ts'
 import type { Answer, Ask, Drawn, Findable, OpenedPage, SheetSize } from './messages.ts'
 
 /** The vehicle held open here, with the setting last solved and the groups last sent. */
-interface Open { live: LiveVehicle; setting: Setting; solved: SolvedSetting; sent: Map<string, string>; pick: Pick | null }
+interface Open { live: LiveVehicle; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Pick | null }
 
 const task = loadTask.liveVehicle()
 let open: Open | null = null
@@ -37,7 +37,7 @@ function openVehicle(tasks: Tasks, { text, vehicle, sheet, setting }: Extract<As
     return
   }
   const { live } = opened
-  open = { live, setting, solved: tasks.solveLive(live, setting), sent: new Map(), pick: null }
+  open = { live, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick: null }
   say({ say: 'opened', opened: describe(tasks, live), drawn: draw(tasks, open) })
   seekStanding(tasks)
 }
@@ -71,9 +71,17 @@ function layOut(tasks: Tasks, sheet: SheetSize, circuit: string | null): void {
 function set(tasks: Tasks, setting: Setting): void {
   if (!open) return
   open.setting = setting
-  open.solved = tasks.solveLive(open.live, setting)
+  open.before = isAtRest(setting) ? null : open.after
+  const { solved, after } = tasks.solveLive(open.live, setting, open.before)
+  open.solved = solved
+  open.after = after
   say({ say: 'drawn', drawn: draw(tasks, open) })
   seekStanding(tasks)
+}
+
+/** With nothing set and the engine stopped everything begins anew. */
+function isAtRest({ controls, engine }: Setting): boolean {
+  return Object.keys(controls).length === 0 && engine === 'stopped'
 }
 
 function pickUp(tasks: Tasks, pick: Pick | null): void {
@@ -87,7 +95,7 @@ function seekStanding(tasks: Tasks): void {
   clearTimeout(pause)
   pause = setTimeout(() => {
     if (!open) return
-    say({ say: 'notes', notes: tasks.sayOfSetting(open.live, tasks.solveLive(open.live, open.setting, true)) })
+    say({ say: 'notes', notes: tasks.sayOfSetting(open.live, tasks.solveLive(open.live, open.setting, open.before, true).solved) })
   }, PAUSE_MS)
 }
 

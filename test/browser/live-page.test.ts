@@ -101,7 +101,7 @@ test('a clicked wire shows the amps that the engine gives', async () => {
   await clickMiddle(page, 'w2')
   const opened = openLive(JSON.stringify(records['lamp-and-switch']), null, { width: 800, height: 600 })
   if (!opened.ok) throw new Error(opened.said)
-  const solved = solveLive(opened.live, { controls: { 'switch.lever': 'on' }, engine: 'stopped', battery: 'full', phases: {} })
+  const { solved } = solveLive(opened.live, { controls: { 'switch.lever': 'on' }, engine: 'stopped', battery: 'full', phases: {} })
   await page.waitForSelector('.fact-title')
   expect(await page.textContent('.fact-title')).toBe('red with white, 1.0 mm²')
   expect(await page.textContent('.facts dl')).toContain(`Current${solved.wires.w2.amps!.toFixed(2)} A`)

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { partKinds } from '../parts/index.ts'
-import { makeRecord, mustResolve, part, wire } from '../../test/builders/record.ts'
-import { measureWires } from './measure-wires.ts'
+import { partKinds } from '../../src/parts/index.ts'
+import { makeRecord, mustResolve, part, wire } from '../builders/record.ts'
+import { measureWires } from '../../src/routes/measure-wires.ts'
 
 const wiring = mustResolve(makeRecord({
   parts: [part('a', 'lamp'), part('b', 'lamp')],

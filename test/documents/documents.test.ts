@@ -1,0 +1,58 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import { afterEach, describe, expect, it, vi } from 'vitest'
+import { HELP } from '../../src/cli/help.ts'
+import { runCommand } from '../../src/cli/run-command.ts'
+import { partKinds } from '../../src/parts/index.ts'
+import { recordJsonSchema } from '../../src/record/index.ts'
+
+const root = new URL('../../', import.meta.url)
+const read = (path: string) => readFileSync(new URL(path, root), 'utf8')
+const demo = fileURLToPath(new URL('examples/vehicles/tessarby-errand.json', root))
+
+/** Runs a program and answers the lines it prints. */
+async function linesOf(url: string): Promise<string[]> {
+  const lines: string[] = []
+  vi.spyOn(console, 'log').mockImplementation((...words: unknown[]) => { lines.push(words.join(' ')) })
+  await import(/* @vite-ignore */ url)
+  return lines
+}
+
+/** Command lines of a text that call loomwright, as arguments. */
+function commandsIn(text: string, prefix: RegExp): string[][] {
+  return text.split('\n').map((line) => line.trim()).filter((line) => prefix.test(line)).map((line) => line.replace(prefix, '').trim().split(/\s+/))
+}
+
+afterEach(() => { vi.restoreAllMocks() })
+
+describe('documents', () => {
+  it('the published JSON Schema is current', () => {
+    expect(read('docs/record.schema.json')).toBe(`${JSON.stringify(recordJsonSchema(partKinds), null, 2)}\n`)
+  })
+
+  it.each(['examples/01-open-a-record.ts', 'examples/02-solve-a-setting.ts'])('%s runs', async (path) => {
+    expect((await linesOf(new URL(path, root).href)).join('\n')).toMatch(/Tessarby|rated volts/)
+  })
+
+  it('the code in README runs', async () => {
+    const code = /```ts\n([\s\S]*?)```/.exec(read('README.md'))?.[1] ?? ''
+    const folder = new URL('test-results/', root)
+    mkdirSync(folder, { recursive: true })
+    const file = new URL('readme-example.ts', folder)
+    const text = `import { readFileSync } from 'node:fs'\nconst text = readFileSync(${JSON.stringify(demo)}, 'utf8')\n`
+    writeFileSync(file, code.replace(`'loomwright'`, `'../src/main.ts'`).replace(/\n\n/, `\n${text}\n`))
+    const [line] = await linesOf(pathToFileURL(fileURLToPath(file)).href)
+    const [percent, amps] = line.split(' ').map(Number)
+    expect(percent).toBeGreaterThan(80)
+    expect(Math.abs(amps)).toBeGreaterThan(1)
+  })
+
+  const commands = [...commandsIn(read('README.md'), /^npm run -s loomwright --/), ...commandsIn(HELP, /^loomwright (?=(check|solve|meter) examples)/)]
+  it.each(commands.map((args) => [args.join(' '), args] as const))('loomwright %s does what it says', async (_, args) => {
+    let printed = ''
+    const at = args.map((word) => (word.startsWith('examples/') ? fileURLToPath(new URL(word, root)) : word))
+    const code = await runCommand(at, { print: (text) => { printed += text }, complain: (text) => { printed += text }, progress: () => undefined }, HELP)
+    expect(printed.length).toBeGreaterThan(60)
+    expect(code, printed).toBe(0)
+  })
+})
