@@ -27,7 +27,7 @@ const anyNeedsComment = {
 }
 
 export default defineConfig(
-  globalIgnores(['dist/', 'coverage/']),
+  globalIgnores(['dist/', 'coverage/', 'test-results/']),
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   tseslint.configs.strict,
   {
