@@ -37,6 +37,8 @@ export class Circuit {
   private readonly nows: readonly PartNow[]
   private readonly solvers: Map<string, InnerSolver>
   private readonly isMerged: Uint8Array
+  /** The merged elements as text; null once one has come or gone. */
+  private mergedKey: string | null = null
   private readonly moving: readonly number[]
   private readonly bridgeLaws: number
   /** Moving elements whose law reads a machine's EMF or a regulating contact. */
@@ -66,12 +68,15 @@ export class Circuit {
     const added = this.overlay.addedOhm.get(e) ?? 0
     const actual = this.overlay.opened.has(e) ? { kind: 'open' as const } : law
     this.laws.set(e, actual, added)
-    this.isMerged[e] = actual.kind === 'resistor' && actual.ohm + added < LEAST_OHM ? 1 : 0
+    const merged = actual.kind === 'resistor' && actual.ohm + added < LEAST_OHM ? 1 : 0
+    if (merged !== this.isMerged[e]) this.mergedKey = null
+    this.isMerged[e] = merged
   }
 
   /** Solve with the states, phases and machine excitations of the condition as they are. */
   solveFixed(setting: Setting, condition: Condition): void {
-    if (setting !== this.setting) for (const now of this.nows) now.read(setting)
+    const rpm = engineRpm(setting.engine, this.network.wiring.engine)
+    if (setting !== this.setting) for (const now of this.nows) now.read(setting, rpm)
     this.setting = setting
     this.condition = condition
     this.excited = this.moving.filter((e) => this.moveLaw(e))
@@ -118,8 +123,9 @@ export class Circuit {
 
   private solverFor(withBridges: boolean): InnerSolver {
     const { network, overlay, isMerged } = this
+    this.mergedKey ??= keyOfMerged(isMerged)
     const merged = withBridges ? isMerged : isMerged.subarray(0, this.bridgeLaws)
-    const key = mergedKey(merged) + (withBridges ? overlay.bridges.map((b) => `;${b.from}-${b.to}`).join('') : '')
+    const key = this.mergedKey + (withBridges ? overlay.bridges.map((b) => `;${b.from}-${b.to}`).join('') : '')
     let solver = this.solvers.get(key)
     if (!solver) {
       const ends = withBridges ? [...network.elements, ...overlay.bridges] : network.elements
@@ -194,7 +200,7 @@ export class Circuit {
 
 const MOST_PATTERNS = 200
 
-function mergedKey(merged: Uint8Array): string {
+function keyOfMerged(merged: Uint8Array): string {
   const ones: number[] = []
   merged.forEach((one, e) => { if (one) ones.push(e) })
   return ones.join(',')
@@ -222,10 +228,11 @@ class PartNow implements Now {
     this.phaseAt = phases.findIndex((phase) => phase.part === part)
   }
 
-  read(setting: Setting): void {
+  read(setting: Setting, rpm: number): void {
     const { network } = this.circuit
-    this.positions = positionsOf(network.parts[this.part], setting, network.wiring.engine)
-    this.engineRpm = engineRpm(setting.engine, network.wiring.engine)
+    const part = network.parts[this.part]
+    if (part.model.axes) this.positions = positionsOf(part, setting, network.wiring.engine)
+    this.engineRpm = rpm
     this.pointsOpen = setting.engine === 'stopped-open'
     this.battery = setting.battery
   }

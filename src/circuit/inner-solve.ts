@@ -55,7 +55,10 @@ export class InnerSolver {
     const { floating, ties } = this.islandsOf(laws)
     if (bridges.some((bridge) => isFloating(floating, bridge.from) || isFloating(floating, bridge.to))) return null
     let steps = 0
+    // A filament's current bends down: its chord majorises it, so a lamp that was lit and is cut off goes dark in one step.
+    laws.chords = true
     let worst = this.fillResidual(laws, ties, bridges, volts)
+    laws.chords = false
     const updates = new BridgeUpdate(bridges, n)
     for (; steps < MOST_STEPS && worst.over > 1; steps++) {
       const pivot = this.factor.factor()
@@ -94,11 +97,18 @@ export class InnerSolver {
     residual.fill(0)
     largest.fill(0)
     values.fill(0)
+    const { plainS } = laws
     for (let e = 0; e < from.length; e++) {
       const a = from[e], b = to[e]
       if (a === b) continue
-      laws.evaluate(e, (a < 0 ? 0 : volts[a]) - (b < 0 ? 0 : volts[b]))
-      const amps = laws.current, size = Math.abs(amps), slope = laws.slope
+      const v = (a < 0 ? 0 : volts[a]) - (b < 0 ? 0 : volts[b])
+      let slope = plainS[e], amps = slope * v
+      if (slope !== slope) {
+        laws.evaluate(e, v)
+        slope = laws.slope
+        amps = laws.current
+      } else if (slope === 0) continue
+      const size = Math.abs(amps)
       if (a >= 0) {
         residual[a] += amps
         if (size > largest[a]) largest[a] = size

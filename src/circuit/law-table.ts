@@ -7,26 +7,32 @@ import type { Law } from '../record/index.ts'
 export class LawTable {
   private readonly kind: Uint8Array
   private readonly p: Float64Array
+  /** Conductance of each element that is a plain resistance or open, S; NaN where the law has to be asked. */
+  readonly plainS: Float64Array
   /** Current of the last `evaluate`, A, from the element's first end to its second. */
   current = 0
   /** Its slope, S. */
   slope = 0
+  /** While true a filament's slope is that of the line from the origin: with it the first step of a solve never overshoots. */
+  chords = false
   /** Counts the times that an element began or ceased to conduct at all: which nodes float depends on nothing else. */
   openings = 0
 
   constructor(readonly size: number) {
     this.kind = new Uint8Array(size)
     this.p = new Float64Array(size * WIDTH)
+    this.plainS = new Float64Array(size)
   }
 
   set(index: number, law: Law, addedOhm = 0): void {
     const code = CODES[law.kind]
     if ((code === 0) !== (this.kind[index] === 0)) this.openings++
     this.kind[index] = code
+    this.plainS[index] = law.kind === 'open' ? 0 : law.kind === 'resistor' ? 1 / Math.max(law.ohm + addedOhm, LEAST_OHM) : NaN
     const p = index * WIDTH
     switch (law.kind) {
-      case 'open': return
-      case 'resistor': this.p[p] = 1 / Math.max(law.ohm + addedOhm, LEAST_OHM); return
+      case 'open':
+      case 'resistor': return
       case 'filament': return this.setFilament(p, law)
       case 'diode': return this.setDiode(p, law, addedOhm)
       case 'battery':
@@ -62,8 +68,8 @@ export class LawTable {
   evaluate(index: number, volts: number): void {
     const p = index * WIDTH
     switch (this.kind[index]) {
-      case 0: this.current = 0; this.slope = 0; return
-      case 1: this.slope = this.p[p]; this.current = this.slope * volts; return
+      case 0:
+      case 1: this.slope = this.plainS[index]; this.current = this.slope * volts; return
       case 2: return this.evaluateFilament(p, volts)
       case 3: return this.evaluateDiode(p, volts)
       case 4: return this.evaluateBattery(p, volts)
@@ -76,7 +82,7 @@ export class LawTable {
     const s = u * u + this.p[p + 2]
     const f = i0 * s ** (-FILAMENT_POWER / 2)
     this.current = f * u
-    this.slope = f * (1 - FILAMENT_POWER * u * u / s) / this.p[p]
+    this.slope = (this.chords ? f : f * (1 - FILAMENT_POWER * u * u / s)) / this.p[p]
   }
 
   /** Newton on the junction's voltage: Vj + R·Is·(e^(Vj/nVt) − 1) = V, which is convex and rising. */

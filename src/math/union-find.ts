@@ -3,14 +3,20 @@ export class UnionFind {
   private readonly parent: Int32Array
 
   constructor(size: number) {
-    this.parent = Int32Array.from({ length: size }, (_, i) => i)
+    this.parent = new Int32Array(size)
+    for (let i = 0; i < size; i++) this.parent[i] = i
   }
 
   /** The smallest member of the set that holds i. */
   find(i: number): number {
+    const { parent } = this
     let root = i
-    while (this.parent[root] !== root) root = this.parent[root]
-    while (this.parent[i] !== root) [i, this.parent[i]] = [this.parent[i], root]
+    while (parent[root] !== root) root = parent[root]
+    while (parent[i] !== root) {
+      const next = parent[i]
+      parent[i] = root
+      i = next
+    }
     return root
   }
 

@@ -88,7 +88,12 @@ function contactIds(raw: Params): string[] {
 
 /** Between two positions the axis reads `a|b` where it makes before it breaks, and nothing where it breaks first. */
 function isMade(when: Readonly<Record<string, readonly string[]>>, now: Now): boolean {
-  return Object.entries(when).every(([axis, positions]) => String(now.position(axis)).split('|').some((one) => positions.includes(one)))
+  for (const axis in when) {
+    const position = String(now.position(axis))
+    const made = position.includes('|') ? position.split('|').some((one) => when[axis].includes(one)) : when[axis].includes(position)
+    if (!made) return false
+  }
+  return true
 }
 
 function axisSpec(id: string, axis: z.infer<typeof axisSchema>, partTitle: string): AxisSpec {

@@ -1,0 +1,7 @@
+import type { Question } from './question.ts'
+import { coldStart } from './questions/cold-start.ts'
+import { growthExponent } from './questions/growth-exponent.ts'
+import { setting300Nodes } from './questions/setting-300-nodes.ts'
+
+/** Every question, in the order in which it is asked. */
+export const questions: readonly Question[] = [setting300Nodes, growthExponent, coldStart]
