@@ -22,8 +22,8 @@ export interface Condition {
 
 export function copyCondition(c: Condition): Condition {
   return {
-    states: [...c.states], kept: Float64Array.from(c.kept), phases: [...c.phases],
-    emf: Float64Array.from(c.emf), regulatorOhm: Float64Array.from(c.regulatorOhm),
+    states: [...c.states], kept: c.kept.slice(), phases: [...c.phases],
+    emf: c.emf.slice(), regulatorOhm: c.regulatorOhm.slice(),
   }
 }
 

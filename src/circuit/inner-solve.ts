@@ -25,6 +25,8 @@ const MOST_STEPS = 200
 /** Kirchhoff's law holds to this many amps, or to this share of the largest current at the node. */
 const RESIDUAL_A = 1e-9
 const RESIDUAL_SHARE = 1e-12
+/** and no node would move by more than this, V. */
+const STEP_V = 1e-9
 
 /**
  * Node voltages with all states fixed. Each element's current never falls with its voltage, so the
@@ -51,7 +53,7 @@ export class InnerSolver {
   /** Solve from `start` (or from all zero). Null where a bridge joins a floating part: the network must then be analysed with it. */
   solve(laws: LawTable, bridges: readonly Bridge[] = [], start?: Float64Array): InnerResult | null {
     const n = this.topology.nodes
-    const volts = start ? Float64Array.from(start) : new Float64Array(n)
+    const volts = start ? start.slice() : new Float64Array(n)
     const { floating, ties } = this.islandsOf(laws)
     if (bridges.some((bridge) => isFloating(floating, bridge.from) || isFloating(floating, bridge.to))) return null
     let steps = 0
@@ -60,11 +62,11 @@ export class InnerSolver {
     let worst = this.fillResidual(laws, ties, bridges, volts)
     laws.chords = false
     const updates = new BridgeUpdate(bridges, n)
-    for (; steps < MOST_STEPS && worst.over > 1; steps++) {
+    for (; steps < MOST_STEPS; steps++) {
+      if (worst.over <= 1 && steps > 0 && this.stepSize(updates) < STEP_V) break
       const pivot = this.factor.factor()
       if (pivot >= 0) throw new RangeError(`the matrix is not positive definite at node ${pivot}`)
-      this.factor.solve(this.residual, this.step)
-      updates.correct(this.factor, this.step)
+      if (this.stepSize(updates) < STEP_V && worst.over <= 1) break
       for (let i = 0; i < n; i++) this.step[i] = -this.step[i]
       const before = worst.over
       worst = this.lineSearch(laws, ties, bridges, volts)
@@ -72,6 +74,15 @@ export class InnerSolver {
     }
     const bridgeAmps = Float64Array.from(bridges, (b) => (at(volts, b.from) - at(volts, b.to)) / b.ohm)
     return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps, bridgeAmps }
+  }
+
+  /** The step that the present factors give, and its largest part, V: a node behind a leak may be off by volts at a residual of nothing. */
+  private stepSize(updates: BridgeUpdate): number {
+    this.factor.solve(this.residual, this.step)
+    updates.correct(this.factor, this.step)
+    let largest = 0
+    for (let i = 0; i < this.step.length; i++) largest = Math.max(largest, Math.abs(this.step[i]))
+    return largest
   }
 
   /** Move `volts` along the step: the whole of it, or to where the convex function's slope along it has nearly gone. */

@@ -14,7 +14,7 @@ export function mergedAmps(points: number, edges: readonly Edge[], injected: Flo
   }
   const walk = walkForest(points, at)
   const amps = new Map<number, number>()
-  const needed = Float64Array.from(injected)
+  const needed = injected.slice()
   for (const point of walk.order.reverse()) {
     const edge = walk.parent[point]
     if (!edge) continue

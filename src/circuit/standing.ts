@@ -6,9 +6,13 @@ import type { Setting, StandingState } from './solved.ts'
 
 interface Start { readonly from: string; readonly condition: Condition }
 
+/** With so many two-state parts or fewer every combination is tried, so that none is missed. */
+const MOST_ENUMERATED = 12
+
 /**
- * Other standing states of the setting: sought from all contacts made, each made alone, machines fully
- * excited, and what every setting one control away leaves behind. Only resting states count.
+ * Other standing states of the setting. With few contacts they are sought from every combination of them, with
+ * more from all made, each made alone, and what every setting one control away leaves behind; and from machines
+ * fully excited. Only resting states count.
  */
 export function findStanding(circuit: Circuit, setting: Setting, main: Settled): StandingState[] {
   const { network } = circuit
@@ -48,11 +52,23 @@ function startsFor(circuit: Circuit, setting: Setting, main: Settled): Start[] {
     if (excited) network.machines.forEach(({ spec, part }, m) => { condition.emf[m] = spec.ceiling(circuit.views[part].now) })
     return condition
   }
-  const starts: Start[] = [{ from: 'all contacts at rest', condition: rest }]
-  if (makeable.length) starts.push({ from: 'all contacts made', condition: make(makeable, true) })
-  if (network.machines.length) starts.push({ from: 'generator excited', condition: make([], true) })
-  for (const item of makeable) starts.push({ from: `${item.id} made`, condition: make([item], false) })
-  return [...starts, ...neighbourStarts(circuit, setting, rest, main)]
+  const excitements = network.machines.length ? [false, true] : [false]
+  const named = (items: typeof makeable, excited: boolean): Start => ({
+    from: [...items.map(({ id }) => `${id} made`), ...(excited ? ['generator excited'] : [])].join(', ') || 'all at rest', condition: make(items, excited),
+  })
+  if (makeable.length <= MOST_ENUMERATED) {
+    return excitements.flatMap((excited) => subsetsOf(makeable).map((items) => named(items, excited)))
+  }
+  return [
+    named([], false), ...excitements.flatMap((excited) => [named(makeable, excited), named([], excited)]),
+    ...makeable.map((item) => named([item], false)), ...neighbourStarts(circuit, setting, rest, main),
+  ]
+}
+
+/** Every subset, the smaller ones first. */
+function subsetsOf<T>(items: readonly T[]): T[][] {
+  const all = Array.from({ length: 2 ** items.length }, (_, bits) => items.filter((_, i) => bits >> i & 1))
+  return all.sort((a, b) => a.length - b.length)
 }
 
 function neighbourStarts(circuit: Circuit, setting: Setting, rest: Condition, main: Settled): Start[] {

@@ -1,7 +1,7 @@
 /** Solve the small dense system A·x = b by elimination with row pivoting; A is row-major and is not changed. Null where A is singular. */
 export function solveDense(A: Float64Array, b: Float64Array): Float64Array | null {
   const n = b.length
-  const m = Float64Array.from(A), x = Float64Array.from(b)
+  const m = A.slice(), x = b.slice()
   for (let k = 0; k < n; k++) {
     const pivot = largestBelow(m, n, k)
     if (m[pivot * n + k] === 0) return null

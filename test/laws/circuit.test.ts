@@ -1,8 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { layFaults, prepareCircuit, rebuildWithFaults, solveSetting, type Circuit, type Fault } from '../../src/circuit/index.ts'
+import { layFaults, prepareCircuit, readSolution, readVolts, rebuildWithFaults, solveSetting, type Circuit, type Fault } from '../../src/circuit/index.ts'
+import { InnerSolver } from '../../src/circuit/inner-solve.ts'
 import { partKinds } from '../../src/parts/index.ts'
 import { circuitOf, setting } from '../builders/circuits.ts'
+import { link, part, type RecordPlan } from '../builders/record.ts'
 import { randomVehicle, seededChance } from '../builders/random-vehicle.ts'
 
 const seeds = fc.integer({ min: 1, max: 1_000_000 })
@@ -65,4 +67,88 @@ describe('laws of generated networks', () => {
       }
     }))
   })
+
+  it('one answer comes from any start', () => {
+    fc.assert(fc.property(seeds, (seed) => {
+      const circuit = circuitOf(randomVehicle(seed))
+      solveSetting(circuit, setting(), { skipStanding: true })
+      const chance = seededChance(seed)
+      const { nodes } = circuit.topology
+      const solver = new InnerSolver(circuit.topology)
+      const answer = solver.solve(circuit.laws)?.volts as Float64Array
+      for (let trial = 0; trial < 3; trial++) {
+        const start = Float64Array.from({ length: nodes }, () => 40 * chance() - 20)
+        const other = solver.solve(circuit.laws, [], start)?.volts as Float64Array
+        for (let i = 0; i < nodes; i++) expect(Math.abs(other[i] - answer[i])).toBeLessThan(1e-6)
+      }
+    }))
+  })
+
+  it('reversing every polarity mirrors the answer', () => {
+    fc.assert(fc.property(seeds, (seed) => {
+      const plan = randomVehicle(seed)
+      const one = solve(circuitOf(plan)), mirrored = solve(circuitOf(reversed(plan)))
+      for (const [point, volts] of Object.entries(one.voltages)) {
+        const other = mirrored.voltages[turned(point, plan)]
+        if (volts === null) expect(other).toBeNull()
+        else expect(Math.abs(volts + (other as number))).toBeLessThan(1e-6)
+      }
+    }))
+  })
+
+  // Only lamps with an end on the battery's earth: a lamp between two feeds, like the meter of a bridge, may well
+  // brighten as the supply falls, since filaments do not fall alike.
+  it('resistance before the battery brightens no lamp on earth', () => {
+    let lit = 0
+    fc.assert(fc.property(seeds, fc.double({ min: 0.01, max: 2, noNaN: true }), (seed, ohm) => {
+      const circuit = circuitOf(randomVehicle(seed))
+      const before = solveSetting(circuit, setting(), { skipStanding: true })
+      const weak = layFaults(circuit, partKinds, [{ kind: 'ohms', id: 'battery', ohm }])
+      weak.solveFixed(setting(), before.condition)
+      const after = readSolution(weak, before.condition)
+      for (const { id, element } of circuit.network.lamps) {
+        const { from, to } = circuit.network.elements[element]
+        const { nodeOf } = circuit.topology
+        if (nodeOf[from] !== -1 && nodeOf[to] !== -1) continue
+        if (before.solved.lamps[id].percent > 1) lit++
+        expect(after.lamps[id].percent).toBeLessThanOrEqual(before.solved.lamps[id].percent + 1e-3)
+      }
+    }))
+    expect(lit).toBeGreaterThan(10)
+  })
+
+  it('a meter of more than a megohm is not loaded by what keeps floating nodes in the matrix', () => {
+    fc.assert(fc.property(seeds, fc.double({ min: 1e6, max: 1e8, noNaN: true }), (seed, meterOhm) => {
+      const plan = randomVehicle(seed)
+      const island: RecordPlan = {
+        ...plan, parts: [...plan.parts ?? [], part('cell', 'battery', { emfV: 6, ohm: 0.01 }), part('spare', 'lamp', { powerW: 5 })],
+        wires: [...plan.wires ?? [], link('i1', 'cell:+', 'spare:in')],
+      }
+      const circuit = circuitOf(island)
+      const { condition } = solveSetting(circuit, setting(), { skipStanding: true })
+      const point = (name: string) => circuit.network.pointOf.get(name) as number
+      const read = (a: string, b: string) => readVolts(circuit, setting(), condition, point(a), point(b), meterOhm).volts
+      expect(read('spare:out', 'cell:-')).toBeCloseTo(6, 4)
+      expect(Math.abs(read('spare:out', 'body'))).toBeLessThan(1e-5)
+      expect(Math.abs(read('cell:-', 'battery:+'))).toBeLessThan(1e-5)
+    }))
+  })
 })
+
+/** The same vehicle with the other pole earthed, and every part that has a direction turned round. */
+function reversed(plan: RecordPlan): RecordPlan {
+  const wires = (plan.wires ?? []).map(([id, { ends, ...more }]) => {
+    const at = ends.map((end) => ({ ...end, at: turned(end.at as string, plan) }))
+    return [id, { ...more, ends: [at[0], at[1]] }] as const
+  })
+  return { ...plan, supply: '12+', wires }
+}
+
+const OPPOSITE: Readonly<Record<string, string>> = { '+': '-', '-': '+', 'anode': 'cathode', 'cathode': 'anode' }
+
+/** The end that takes a point's place in the reversed vehicle. */
+function turned(point: string, plan: RecordPlan): string {
+  const [id, end] = point.split(':')
+  const kind = plan.parts?.find(([part]) => part === id)?.[1].kind
+  return kind === 'battery' || kind === 'diode' ? `${id}:${OPPOSITE[end]}` : point
+}
