@@ -1,5 +1,7 @@
 export type { Condition } from './circuit.ts'
 export { Circuit, copyCondition } from './circuit.ts'
+export { planSweep, sweepSettings, type Swept, type SweepPlan, type SweptGroup } from './every-setting.ts'
+export { figuresOf, noteExtremes, type Extreme, type Extremes } from './extremes.ts'
 export { endPoint } from './join-elements.ts'
 export { lampClass } from './lamp-result.ts'
 export { layFaults, rebuildWithFaults, TOUCH_OHM } from './lay-faults.ts'

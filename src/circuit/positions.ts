@@ -1,5 +1,5 @@
 import type { EngineSpeeds } from '../record/index.ts'
-import type { NetPart } from './network.ts'
+import type { NetPart, Network } from './network.ts'
 import type { EngineState, Setting } from './solved.ts'
 
 /** Engine speed of a setting, 1/min. */
@@ -20,4 +20,17 @@ export function positionsOf(part: NetPart, setting: Setting, speeds: EngineSpeed
     axis.id,
     setting.controls[`${part.id}.${axis.id}`] ?? axis.follows?.[engineMode(setting.engine, speeds)] ?? axis.rest,
   ]))
+}
+
+/** The limits of the record that a setting breaks: combinations of positions that cannot occur. */
+export function brokenLimits({ wiring, parts, axes }: Network, setting: Setting): string[] {
+  if (wiring.limits.size === 0) return []
+  const at = new Map<string, string>([['engine', String(setting.engine)]])
+  for (const part of parts) for (const [axis, position] of positionsOf(part, setting, wiring.engine)) at.set(`${part.id}.${axis}`, String(position))
+  const positionAt = (key: string) => at.get(key) ?? at.get(axes.find(({ id }) => id.startsWith(`${key}.`))?.id ?? '') ?? ''
+  return [...wiring.limits].filter(([, { never }]) => Object.entries(never).every(([key, positions]) => positions.includes(positionAt(key)))).map(([id]) => id)
+}
+
+export function isPossible(network: Network, setting: Setting): boolean {
+  return brokenLimits(network, setting).length === 0
 }

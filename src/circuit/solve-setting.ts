@@ -3,6 +3,7 @@ import { Circuit, copyCondition, type Condition } from './circuit.ts'
 import { layFaults } from './lay-faults.ts'
 import { buildNetwork, type Network } from './network.ts'
 import { walkPhases } from './phases.ts'
+import { brokenLimits } from './positions.ts'
 import { readSolution } from './read-solution.ts'
 import { restCondition, settle } from './settle.ts'
 import type { Fault, Setting, SolvedSetting } from './solved.ts'
@@ -72,13 +73,8 @@ function betweenSettings(network: Network, from: Setting, to: Setting): Setting 
 
 /** A sentence for each combination of positions that the record says cannot occur and this setting holds. */
 function limitNotes(network: Network, setting: Setting): string[] {
-  const positionOf = (key: string): string => {
-    if (key === 'engine') return String(setting.engine)
-    const axis = network.axes.find(({ id }) => id === key || id.startsWith(`${key}.`))
-    return String((axis && setting.controls[axis.id]) ?? axis?.spec.rest ?? '')
-  }
-  return [...network.wiring.limits].flatMap(([id, { never, why }]) => {
-    const holds = Object.entries(never).every(([key, positions]) => positions.includes(positionOf(key)))
-    return holds ? [`this combination cannot occur (limit ${id}${why ? `: ${why}` : ''})`] : []
+  return brokenLimits(network, setting).map((id) => {
+    const why = network.wiring.limits.get(id)?.why
+    return `this combination cannot occur (limit ${id}${why ? `: ${why}` : ''})`
   })
 }

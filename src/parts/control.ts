@@ -62,7 +62,7 @@ export const control: PartKind = {
       elements: [
         ...Object.entries(rows).flatMap(([id, row]) => rowElements(id, row, ctx)),
         ...Object.entries(resistors).map(([id, one]): ElementSpec => ({
-          id, from: one.between[0], to: one.between[1], does: 'load',
+          id, from: one.between[0], to: one.between[1], does: 'load', axes: [one.axis],
           law: (now) => ({ kind: 'resistor', ohm: interpolate(one.ohmAt, Number(now.position(one.axis))) }),
         })),
       ],
@@ -76,7 +76,7 @@ function rowElements(id: string, row: z.infer<typeof rowSchema>, ctx: BuildConte
   const ohm = ctx.number(['rows', id, 'ohm'], switchContact(ctx))
   const law = (now: Now): Law => (isMade(row.when, now) ? { kind: 'resistor', ohm } : { kind: 'open' })
   const [common, ...others] = row.joins
-  return others.map((to) => ({ id: rowId(id, row.joins, to), from: common, to, law, does: 'contact' }))
+  return others.map((to) => ({ id: rowId(id, row.joins, to), from: common, to, law, does: 'contact', axes: Object.keys(row.when) }))
 }
 
 const rowId = (id: string, joins: readonly string[], to: string) => (joins.length === 2 ? id : `${id}.${to}`)

@@ -60,6 +60,8 @@ export interface ElementSpec {
   readonly law: Law | ((now: Now) => Law)
   /** How the element is counted: loads and sources make the balance; contacts can be held or burnt. */
   readonly does: 'load' | 'source' | 'contact' | 'joint' | 'winding'
+  /** The part's own axes that move it. */
+  readonly axes?: readonly string[]
   /** Volts at which a load counts as rated, where it has such a figure. */
   readonly ratedV?: number
   /** Lowest per cent of rated volts at which the load counts as fed; a lamp has its own classes. */

@@ -1,0 +1,157 @@
+import type { Circuit, Condition } from './circuit.ts'
+import { coverTriples } from './cover-triples.ts'
+import { noteExtremes, type Extremes } from './extremes.ts'
+import { findTrunk } from './find-trunk.ts'
+import { groupControls } from './group-controls.ts'
+import type { NetAxis } from './network.ts'
+import { isPossible } from './positions.ts'
+import { restCondition, settle } from './settle.ts'
+import type { EngineState, Setting } from './solved.ts'
+
+/** What is going to be tried: the trunk, the groups of controls, and how many settings that makes. */
+export interface SweepPlan {
+  readonly trunk: readonly string[]
+  readonly key: readonly string[]
+  readonly groups: readonly SweptGroup[]
+  /** Settings that the plan comes to, before impossible ones are left out and extremes are climbed. */
+  readonly count: number
+}
+
+export interface SweptGroup {
+  readonly axes: readonly string[]
+  /** All combinations of its positions, or of more than 400 only such that every triple of positions occurs. */
+  readonly coverage: 'every' | 'covered'
+  readonly combinations: readonly Controls[]
+}
+
+type Controls = Readonly<Record<string, string | number>>
+
+/** One setting that has been solved; until the next is asked for, the circuit holds its solution. */
+export interface Swept { readonly setting: Setting; readonly condition: Condition; readonly outcome: 'rests' | 'chatters'; readonly group: number }
+
+const MOST_IN_FULL = 400
+const ENGINES: readonly EngineState[] = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise']
+const BATTERIES = ['full', 'low'] as const
+
+/** The sweep that stands for every setting of a circuit. Groups are computed from the network, never listed. */
+export function planSweep(circuit: Circuit): SweepPlan {
+  const { network } = circuit
+  const trunk = findTrunk(network)
+  const { key, groups } = groupControls(network, trunk)
+  const axisOf = new Map(network.axes.map((axis) => [axis.id, axis]))
+  const axesOf = (ids: readonly string[]) => ids.map((id) => axisOf.get(id) as NetAxis)
+  const swept = (groups.length ? groups : [[]]).map((axes): SweptGroup => {
+    const steps = axesOf(axes).map(stepsOf)
+    const size = steps.reduce((product, { positions }) => product * positions.length, 1)
+    return size <= MOST_IN_FULL ? { axes, coverage: 'every', combinations: allCombinations(steps) } : { axes, coverage: 'covered', combinations: coverTriples(steps) }
+  })
+  const keys = allCombinations(axesOf(key).map(stepsOf)).length
+  const each = keys * engineStates(circuit).length * BATTERIES.length * (swept.length > 1 ? 2 : 1)
+  return {
+    trunk: [...trunk].map((e) => network.elements[e].id), key, groups: swept,
+    count: swept.reduce((sum, { combinations }) => sum + combinations.length * each, 0),
+  }
+}
+
+/** An axis and the positions at which it is tried: each step, or both ends and the middle of a range. */
+export interface AxisSteps { readonly axis: string; readonly positions: readonly (string | number)[] }
+
+function stepsOf({ id, spec }: NetAxis): AxisSteps {
+  const { range } = spec
+  return { axis: id, positions: range ? [range.from, (range.from + range.to) / 2, range.to] : spec.positions }
+}
+
+function allCombinations(steps: readonly AxisSteps[]): Controls[] {
+  return steps.reduce<Controls[]>((sofar, { axis, positions }) =>
+    sofar.flatMap((controls) => positions.map((position) => ({ ...controls, [axis]: position }))), [{}])
+}
+
+/** A vehicle in which nothing turns has no engine to run. */
+function engineStates({ network }: Circuit): readonly EngineState[] {
+  const turns = network.machines.length > 0 || network.axes.some(({ spec }) => spec.follows) || network.parts.some(({ part }) => part.kind === 'breaker')
+  return turns ? ENGINES : ['stopped']
+}
+
+/**
+ * Solves the settings of the plan one by one, each from rest: every group through its combinations, with each key position,
+ * engine state and state of the battery, the other groups once at rest and once at their heaviest; from the extremes of a group
+ * that was only covered it climbs on by single changes. Whoever asks may stop at any time; the next setting is solved when it
+ * is asked for.
+ */
+export function* sweepSettings(circuit: Circuit, plan: SweepPlan): Generator<Swept, void, undefined> {
+  const axisOf = new Map(circuit.network.axes.map((axis) => [axis.id, stepsOf(axis)]))
+  const keySteps = plan.key.map((id) => axisOf.get(id) as AxisSteps)
+  const keys = allCombinations(keySteps), engines = engineStates(circuit)
+  const heaviest = plan.groups.map((group) => findHeaviest(circuit, group, keys))
+  for (const [g, group] of plan.groups.entries()) {
+    const others: Controls = Object.assign({}, ...heaviest.filter((_, other) => other !== g))
+    const loads = plan.groups.length > 1 ? [{}, others] : [{}]
+    const extremes: Extremes = new Map()
+    for (const engine of engines) for (const battery of BATTERIES) for (const key of keys) for (const beside of loads) {
+      for (const combination of group.combinations) {
+        const swept = sweepOne(circuit, { controls: { ...beside, ...key, ...combination }, engine, battery, phases: {} }, g)
+        if (!swept) continue
+        if (group.coverage === 'covered') noteExtremes(circuit, swept.setting, extremes)
+        yield swept
+      }
+    }
+    const steps = [...keySteps, ...group.axes.map((id) => axisOf.get(id) as AxisSteps)]
+    if (group.coverage === 'covered') yield* climbExtremes(circuit, g, extremes, (setting) => neighbours(setting, steps, engines))
+  }
+}
+
+function sweepOne(circuit: Circuit, setting: Setting, group: number): Swept | null {
+  if (!isPossible(circuit.network, setting)) return null
+  const { condition, outcome } = settle(circuit, setting, restCondition(circuit, setting))
+  return { setting, condition, outcome, group }
+}
+
+/** From each setting that holds an extreme, every single change; where that raises an extreme, on from there. */
+function* climbExtremes(circuit: Circuit, group: number, extremes: Extremes, near: (setting: Setting) => Setting[]): Generator<Swept, void, undefined> {
+  const climbed = new Set<string>(), tried = new Set<string>()
+  for (;;) {
+    const starts = [...new Map([...extremes.values()].map(({ setting }) => [JSON.stringify(setting), setting]))].filter(([text]) => !climbed.has(text))
+    if (starts.length === 0) return
+    for (const [text, start] of starts) {
+      climbed.add(text)
+      for (const setting of near(start)) {
+        const name = JSON.stringify(setting)
+        if (tried.has(name)) continue
+        tried.add(name)
+        const swept = sweepOne(circuit, setting, group)
+        if (!swept) continue
+        noteExtremes(circuit, setting, extremes)
+        yield swept
+      }
+    }
+  }
+}
+
+/** Every setting that differs in one control, in the engine or in the battery. */
+function neighbours(setting: Setting, steps: readonly AxisSteps[], engines: readonly EngineState[]): Setting[] {
+  return [
+    ...steps.flatMap(({ axis, positions }) => positions.filter((position) => position !== setting.controls[axis])
+      .map((position) => ({ ...setting, controls: { ...setting.controls, [axis]: position } }))),
+    ...engines.filter((engine) => engine !== setting.engine).map((engine) => ({ ...setting, engine })),
+    ...BATTERIES.filter((battery) => battery !== setting.battery).map((battery) => ({ ...setting, battery })),
+  ]
+}
+
+/** The positions of a group that, with nothing else on, take most from the battery. */
+function findHeaviest(circuit: Circuit, group: SweptGroup, keys: readonly Controls[]): Controls {
+  let heaviest: Controls = {}, most = -1
+  for (const key of keys) for (const combination of group.combinations) {
+    const setting: Setting = { controls: { ...key, ...combination }, engine: 'stopped', battery: 'full', phases: {} }
+    if (!isPossible(circuit.network, setting)) continue
+    settle(circuit, setting, restCondition(circuit, setting))
+    const amps = batteryAmps(circuit)
+    if (amps > most + 1e-9) { most = amps; heaviest = combination }
+  }
+  return heaviest
+}
+
+function batteryAmps(circuit: Circuit): number {
+  const { parts } = circuit.network
+  return parts.filter(({ part }) => part.kind === 'battery')
+    .reduce((sum, { elements }) => sum + [...elements.values()].reduce((own, e) => own + Math.abs(circuit.elementAmps(e)), 0), 0)
+}

@@ -1,0 +1,13 @@
+import type { Circuit, EngineState, Setting } from '../../src/circuit/index.ts'
+
+const ENGINES: readonly EngineState[] = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise']
+
+/** A whole setting by chance: every axis at one of its positions, or anywhere in its range; engine and battery too. */
+export function randomSetting({ network }: Circuit, chance: () => number): Setting {
+  const pick = <T>(items: readonly T[]): T => items[Math.floor(chance() * items.length)]
+  return {
+    controls: Object.fromEntries(network.axes.map(({ id, spec }) =>
+      [id, spec.range ? spec.range.from + chance() * (spec.range.to - spec.range.from) : pick(spec.positions)])),
+    engine: pick(ENGINES), battery: pick(['full', 'low'] as const), phases: {},
+  }
+}
