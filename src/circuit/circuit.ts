@@ -75,12 +75,17 @@ export class Circuit {
 
   /** Solve with the states, phases and machine excitations of the condition as they are. */
   solveFixed(setting: Setting, condition: Condition): void {
+    this.take(setting, condition)
+    this.excited = this.moving.filter((e) => this.moveLaw(e))
+    this.run()
+  }
+
+  /** Let the laws read this setting and condition, without solving yet. */
+  take(setting: Setting, condition: Condition): void {
     const rpm = engineRpm(setting.engine, this.network.wiring.engine)
     if (setting !== this.setting) for (const now of this.nows) now.read(setting, rpm)
     this.setting = setting
     this.condition = condition
-    this.excited = this.moving.filter((e) => this.moveLaw(e))
-    this.run()
   }
 
   /** The same after nothing but EMFs and regulating contacts of the present condition have changed. */

@@ -1,4 +1,5 @@
-import type { AxisSteps } from './every-setting.ts'
+/** An axis and the positions at which it is tried: each step, or both ends and the middle of a range. */
+export interface AxisSteps { readonly axis: string; readonly positions: readonly (string | number)[] }
 
 type Controls = Record<string, string | number>
 

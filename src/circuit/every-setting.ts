@@ -1,5 +1,5 @@
 import type { Circuit, Condition } from './circuit.ts'
-import { coverTriples } from './cover-triples.ts'
+import { coverTriples, type AxisSteps } from './cover-triples.ts'
 import { noteExtremes, type Extremes } from './extremes.ts'
 import { findTrunk } from './find-trunk.ts'
 import { groupControls } from './group-controls.ts'
@@ -52,9 +52,6 @@ export function planSweep(circuit: Circuit): SweepPlan {
     count: swept.reduce((sum, { combinations }) => sum + combinations.length * each, 0),
   }
 }
-
-/** An axis and the positions at which it is tried: each step, or both ends and the middle of a range. */
-export interface AxisSteps { readonly axis: string; readonly positions: readonly (string | number)[] }
 
 function stepsOf({ id, spec }: NetAxis): AxisSteps {
   const { range } = spec

@@ -13,7 +13,7 @@ export interface ControlGroups {
  * shares nothing is a group of its own; groups are in order of their first axis.
  */
 export function groupControls(network: Network, trunk: ReadonlySet<number>): ControlGroups {
-  const { elements, points, parts, axes, reference } = network
+  const { elements, points, axes, reference } = network
   const bare = new Set<number>([reference])
   for (const e of trunk) for (const end of [elements[e].from, elements[e].to]) bare.add(end)
   const sets = new UnionFind(points.length)

@@ -27,7 +27,7 @@ export function restCondition(circuit: Circuit, setting: Setting): Condition {
     emf: new Float64Array(network.machines.length),
     regulatorOhm: Float64Array.from(network.regulators, ({ spec }) => spec.closedOhm),
   }
-  circuit.solveFixed(setting, condition)
+  circuit.take(setting, condition)
   network.machines.forEach(({ spec, part }, m) => { condition.emf[m] = spec.residual(circuit.views[part].now) })
   return condition
 }
@@ -83,7 +83,7 @@ function chatter(circuit: Circuit, setting: Setting, cycle: readonly Condition[]
 /** A machine keeps its EMF from the setting before only as far as its present speed allows. */
 function limitExcitation(circuit: Circuit, setting: Setting, condition: Condition): void {
   if (condition.emf.length === 0) return
-  circuit.solveFixed(setting, condition)
+  circuit.take(setting, condition)
   circuit.network.machines.forEach(({ spec, part }, m) => {
     const now = circuit.views[part].now
     const residual = spec.residual(now), most = spec.ceiling(now)
