@@ -77,7 +77,7 @@ export class Circuit {
   solveFixed(setting: Setting, condition: Condition): void {
     this.take(setting, condition)
     this.excited = this.moving.filter((e) => this.moveLaw(e))
-    this.run()
+    this.run(false)
   }
 
   /** Let the laws read this setting and condition, without solving yet. */
@@ -91,7 +91,7 @@ export class Circuit {
   /** The same after nothing but EMFs and regulating contacts of the present condition have changed. */
   solveExcitation(): void {
     for (const e of this.excited) this.moveLaw(e)
-    this.run()
+    this.run(true)
   }
 
   /** Read a moving law anew; answers whether it asked for a machine's figures. */
@@ -104,13 +104,13 @@ export class Circuit {
     return now.askedMachine
   }
 
-  private run(): void {
+  private run(isNear: boolean): void {
     const last = this.result, lastSolver = this.solver
     this.merged = null
     let solver = this.solverFor(false)
     this.bridged = this.nodeBridges(solver.topology)
     const start = solver === lastSolver ? last?.volts : undefined
-    let result = solver.solve(this.laws, this.bridged, start)
+    let result = solver.solve(this.laws, this.bridged, start, isNear)
     if (!result) {
       solver = this.solverFor(true)
       this.bridged = []

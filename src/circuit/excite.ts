@@ -1,5 +1,5 @@
 import type { RegulatorSpec } from '../record/index.ts'
-import { findRoot, findRootNear } from '../math/index.ts'
+import { findRoot, findRootNear, type Near } from '../math/index.ts'
 import type { Circuit, Condition } from './circuit.ts'
 import type { Setting } from './solved.ts'
 
@@ -7,6 +7,8 @@ const MOST_STEPS = 400
 /** EMFs are found to this many volts, and what a regulator senses to this share of its setting. */
 const EMF_V = 1e-8
 const REACH = 1e-7
+/** How near a first guess has to come. */
+const ROUGH = 1e-3
 
 /**
  * Solve with the machines excited: each EMF is the one that its own field gives, each regulating contact
@@ -39,43 +41,66 @@ function regulate(circuit: Circuit, condition: Condition, r: number): number {
 
 /** From a regulated condition to the next, a little way off: a resistance inside the contact's range is the answer, since closed would be too much. */
 function regulateNear(circuit: Circuit, condition: Condition, r: number): boolean {
-  const { spec, part } = circuit.network.regulators[r]
+  const { spec } = circuit.network.regulators[r]
   const ohm = condition.regulatorOhm[r], emf = condition.emf[0]
-  const isInside = () => isVibrating(spec, condition.regulatorOhm[r])
-  if (condition.emf.length !== 1 || emf === 0 || !isInside()) return false
-  const overAt = (tried: number): number => {
-    fieldFor(circuit, condition, r, 0, tried)
-    return isInside() ? spec.reach(circuit.views[part]) - 1 : NaN
-  }
-  const root = findRootNear(overAt, emf, 0.02 * emf, 0.3 * emf, 2 * emf, REACH)
-  if (root && isInside()) return true
+  if (condition.emf.length !== 1 || emf === 0 || !isVibrating(spec, ohm)) return false
+  if (balance(circuit, condition, r, 0)) return true
   condition.regulatorOhm[r] = ohm
   condition.emf[0] = emf
+  return false
+}
+
+function regulateAnew(circuit: Circuit, condition: Condition, r: number): void {
+  const { spec, part } = circuit.network.regulators[r]
+  condition.regulatorOhm[r] = spec.closedOhm
+  excite(circuit, condition)
+  const overClosed = spec.reach(circuit.views[part]) - 1
+  if (overClosed <= REACH) return
+  const m = governedMachine(circuit, condition, r)
+  if (m < 0) return vibrate(circuit, condition, r, overClosed)
+  const machine = circuit.network.machines[m], strong = condition.emf[m]
+  const overAt = overWith(circuit, condition, r, m)
+  const weak = descend(overAt, strong, overClosed, machine.spec.residual(circuit.views[machine.part].now))
+  if (weak.over < 0) findRoot(overAt, weak.emf, weak.above, weak.over, weak.overAbove, EMF_V, ROUGH)
+  if (!balance(circuit, condition, r, m)) {
+    condition.regulatorOhm[r] = spec.openOhm
+    condition.emf[m] = strong
+    excite(circuit, condition)
+  }
+}
+
+/** What is sensed over its setting, less 1, with the machine at an EMF and the contact as it is. */
+function overWith(circuit: Circuit, condition: Condition, r: number, m: number): (emf: number) => number {
+  const { spec, part } = circuit.network.regulators[r]
+  return (emf) => {
+    condition.emf[m] = emf
+    circuit.solveExcitation()
+    return spec.reach(circuit.views[part]) - 1
+  }
+}
+
+/**
+ * In turn the resistance at which the field gives the EMF, and the EMF at which the sensed figure comes to its setting, until
+ * both hold. The field takes little beside what the machine gives, so each turn leaves a small share of the error. False where
+ * the contact would have to be open or closed for good.
+ */
+function balance(circuit: Circuit, condition: Condition, r: number, m: number): boolean {
+  const { spec, part } = circuit.network.regulators[r]
+  const overAt = overWith(circuit, condition, r, m)
+  const sign = Math.sign(condition.emf[m]), size = Math.abs(condition.emf[m])
+  const byField: Near = { low: Math.log(spec.closedOhm), high: Math.log(spec.openOhm), step: 0.1, tolF: EMF_V }
+  const byEmf: Near = { low: 0.3 * size, high: 2 * size, step: 0.003 * size, tolF: REACH / 10 }
+  for (let turn = 0; turn < 30; turn++) {
+    if (!fieldFor(circuit, condition, r, m, byField) || !isVibrating(spec, condition.regulatorOhm[r])) return false
+    if (Math.abs(spec.reach(circuit.views[part]) - 1) <= REACH) return true
+    if (!findRootNear((emf) => overAt(sign * emf), Math.abs(condition.emf[m]), byEmf)) return false
+  }
   return false
 }
 
 /** Neither closed nor open for good, but for what taking a logarithm and its power leaves. */
 function isVibrating({ closedOhm, openOhm }: RegulatorSpec, ohm: number): boolean {
   return ohm > closedOhm * (1 + 1e-9) && ohm < openOhm * (1 - 1e-9)
-}
-
-function regulateAnew(circuit: Circuit, condition: Condition, r: number): void {
-  const { spec, part } = circuit.network.regulators[r]
-  const over = () => spec.reach(circuit.views[part]) - 1
-  condition.regulatorOhm[r] = spec.closedOhm
-  excite(circuit, condition)
-  const overClosed = over()
-  if (overClosed <= REACH) return
-  const m = governedMachine(circuit, condition, r)
-  if (m < 0) return vibrate(circuit, condition, r, overClosed)
-  const machine = circuit.network.machines[m]
-  const overAt = (emf: number): number => {
-    fieldFor(circuit, condition, r, m, emf)
-    return over()
-  }
-  const weak = descend(overAt, condition.emf[m], overClosed, machine.spec.residual(circuit.views[machine.part].now))
-  if (weak.over < 0) findRoot(overAt, weak.emf, weak.above, weak.over, weak.overAbove, EMF_V / 10, REACH)
-  if (!isVibrating(spec, condition.regulatorOhm[r])) excite(circuit, condition)
 }
 
 /** A contact that governs no machine, as in a dynamo that stands: the resistance at which it just works, or open. */
@@ -108,19 +133,16 @@ function descend(overAt: (emf: number) => number, strong: number, overStrong: nu
   return { emf, over, above, overAbove }
 }
 
-/** Set the machine's EMF, and the contact's mean resistance at which its field gives just that EMF, or the nearer end of its range. */
-function fieldFor(circuit: Circuit, condition: Condition, r: number, m: number, emf: number): void {
-  const { closedOhm, openOhm } = circuit.network.regulators[r].spec
+/** The contact's mean resistance at which the machine's field gives just the EMF that it has; false where its range holds none. */
+function fieldFor(circuit: Circuit, condition: Condition, r: number, m: number, near: Near): boolean {
   const { spec, part } = circuit.network.machines[m]
-  condition.emf[m] = emf
+  const emf = condition.emf[m]
   const missing = (x: number): number => {
-    condition.regulatorOhm[r] = Math.min(openOhm, Math.max(closedOhm, Math.exp(x)))
+    condition.regulatorOhm[r] = Math.exp(x)
     circuit.solveExcitation()
     return (emf - spec.emf(circuit.views[part])) * Math.sign(emf)
   }
-  const low = Math.log(closedOhm), high = Math.log(openOhm)
-  if (findRootNear(missing, Math.log(condition.regulatorOhm[r]), 0.1, low, high, EMF_V)) return
-  if (missing(low) < 0) missing(high)
+  return findRootNear(missing, Math.log(condition.regulatorOhm[r]), near) !== null
 }
 
 /** The machine whose field the contact changes most; −1 where it changes none. */

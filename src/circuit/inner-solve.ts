@@ -50,15 +50,15 @@ export class InnerSolver {
     this.trial = new Float64Array(n)
   }
 
-  /** Solve from `start` (or from all zero). Null where a bridge joins a floating part: the network must then be analysed with it. */
-  solve(laws: LawTable, bridges: readonly Bridge[] = [], start?: Float64Array): InnerResult | null {
+  /** Solve from `start` (or from all zero); `isNear` says that it is a small step away. Null where a bridge joins a floating part: the network must then be analysed with it. */
+  solve(laws: LawTable, bridges: readonly Bridge[] = [], start?: Float64Array, isNear = false): InnerResult | null {
     const n = this.topology.nodes
     const volts = start ? start.slice() : new Float64Array(n)
     const { floating, ties } = this.islandsOf(laws)
     if (bridges.some((bridge) => isFloating(floating, bridge.from) || isFloating(floating, bridge.to))) return null
     let steps = 0
     // A filament's current bends down: its chord majorises it, so a lamp that was lit and is cut off goes dark in one step.
-    laws.chords = true
+    laws.chords = !isNear
     let worst = this.fillResidual(laws, ties, bridges, volts)
     laws.chords = false
     const updates = new BridgeUpdate(bridges, n)

@@ -80,7 +80,7 @@ export class LawTable {
   private evaluateFilament(p: number, volts: number): void {
     const u = volts / this.p[p], i0 = this.p[p + 1]
     const s = u * u + this.p[p + 2]
-    const f = i0 * s ** (-FILAMENT_POWER / 2)
+    const f = i0 * Math.exp(-FILAMENT_POWER / 2 * Math.log(s))
     this.current = f * u
     this.slope = (this.chords ? f : f * (1 - FILAMENT_POWER * u * u / s)) / this.p[p]
   }

@@ -27,21 +27,28 @@ export function findRoot(f: (x: number) => number, a: number, b: number, fa: num
   return { x, f: f(x), steps }
 }
 
+/** What a search near a guess goes by; `slope` is that of f, where one is known, and is kept up to date for the next search. */
+export interface Near { readonly low: number; readonly high: number; readonly step: number; readonly tolF: number; slope?: number }
+
 /**
- * A root of a rising f near `guess`, by secants that first widen a bracket around it from `step` on; null where f has no root
- * between `low` and `high`, or is not a number there. The last x that f was asked for is the root.
+ * A root of a rising f near `guess`, by secants that first widen a bracket around it; null where f has no root between `low`
+ * and `high`, or is not a number there. The last x that f was asked for is the root.
  */
-export function findRootNear(f: (x: number) => number, guess: number, step: number, low: number, high: number, tolF: number): Root | null {
+export function findRootNear(f: (x: number) => number, guess: number, near: Near): Root | null {
+  const { low, high, step, tolF } = near
   let x = Math.min(high, Math.max(low, guess)), fx = f(x)
-  const isRoot = () => Math.abs(fx) <= tolF
-  for (let reach = Math.abs(step); !isRoot(); reach *= 4) {
+  // A known slope leads a little past the root, so that the bracket is narrow at once.
+  let reach = near.slope === undefined ? step : Math.max(1e-9 * Math.abs(x), 1.2 * Math.abs(fx / near.slope))
+  while (Math.abs(fx) > tolF) {
     const end = fx < 0 ? high : low
     if (Number.isNaN(fx) || x === end) return null
     const next = fx < 0 ? Math.min(high, x + reach) : Math.max(low, x - reach)
     const fNext = f(next)
+    if (fNext !== fx) near.slope = Math.abs((fNext - fx) / (next - x))
     if (fx < 0 !== fNext < 0) return findRoot(f, x, next, fx, fNext, 1e-13 * Math.max(1, Math.abs(x)), tolF)
     x = next
     fx = fNext
+    reach *= 4
   }
   return { x, f: fx, steps: 0 }
 }
