@@ -110,13 +110,14 @@ function lampRows(part: WiringPart, model: PartModel | undefined, solved: Solved
 }
 
 function elementRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
-  const shown = (model?.elements ?? []).filter(({ does }) => does !== 'joint')
+  const all = model?.elements ?? [], working = all.filter(({ does }) => does !== 'joint')
+  const shown = working.length > 0 ? working : all
   return shown.flatMap(({ id, does, from, to }) => {
     const result = solved.elements[keyOf(part.id, id)]
     if (!result) return []
-    const name = id === '' ? 'Now' : id.replaceAll('-', ' ')
+    const name = id === '' ? does === 'joint' ? 'Through it' : 'Now' : id.replaceAll('-', ' ')
     const amps = result.amps === null ? 'amps undetermined' : Math.abs(result.amps) < 0.0005 ? 'no current' : sayAmps(Math.abs(result.amps))
-    return [{ name: name.charAt(0).toUpperCase() + name.slice(1), said: does === 'contact' ? `${from} to ${to}: ${amps}` : `${sayVolts(result.volts)} · ${amps}` }]
+    return [{ name: name.charAt(0).toUpperCase() + name.slice(1), said: does === 'joint' ? amps : does === 'contact' ? `${from} to ${to}: ${amps}` : `${sayVolts(result.volts)} · ${amps}` }]
   })
 }
 
