@@ -5,6 +5,14 @@ import { findConductor, nameSource, partDefaults, type PartDefault } from '../st
 /** A plain resistance between two points: a wire with its two joints, a fixing, or two ways that meet. */
 export interface JoinElement { readonly id: string; readonly from: string; readonly to: string; readonly ohm: number }
 
+/** A wire's copper: its ohms at 20 °C without joints, its length and area where they are known, and on whose word the ohms are. */
+export interface WireConductor { readonly ohm: number; readonly lengthMm: number | null; readonly areaMm2: number | null; readonly source: string }
+
+/** The copper of one wire of a wiring, as the network counts it. */
+export function describeConductor(wiring: Wiring, wire: WiringWire): WireConductor {
+  return conductorOf(wiring, wire, measureWires(wiring).get(wire.id) as WireRoute, [])
+}
+
 const PRACTICE = 'common practice, no source'
 /** Size taken for a wire of which nothing is known, mm². */
 const DEFAULT_MM2 = 1
@@ -53,9 +61,10 @@ function jointScale({ assume }: Wiring, areaMm2: number | null): number {
 }
 
 /** Ohms of a wire's conductor at 20 °C, as measured, else from its stated size and its length; its copper, null where only the ohms are stated. */
-function conductorOf(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed: Assumption[]): { ohm: number; areaMm2: number | null } {
-  if (typeof wire.ohm === 'number') return { ohm: wire.ohm, areaMm2: typeof wire.sizeMm2 === 'number' ? wire.sizeMm2 : null }
-  if (wiring.assume.wireOhm !== undefined) return { ohm: wiring.assume.wireOhm, areaMm2: null }
+function conductorOf(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed: Assumption[]): WireConductor {
+  const { lengthMm } = route
+  if (typeof wire.ohm === 'number') return { ohm: wire.ohm, lengthMm, areaMm2: typeof wire.sizeMm2 === 'number' ? wire.sizeMm2 : null, source: 'the record' }
+  if (wiring.assume.wireOhm !== undefined) return { ohm: wiring.assume.wireOhm, lengthMm, areaMm2: null, source: 'the record' }
   assumed.push(...route.assumed)
   const found = findConductor(sizeOf(wire, assumed), cableOf(wire, assumed))
   if (!found.ok) {
@@ -63,7 +72,7 @@ function conductorOf(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed
     return conductorOf(wiring, { ...wire, sizeStrands: undefined, sizeAwg: undefined, copperDiameterMm: undefined, sizeMm2: DEFAULT_MM2 }, route, [])
   }
   if (found.assumed) assumed.push({ path: `wires.${wire.id}.ohmPerM`, value: found.ohmPerM, why: found.why, source: nameSource(found.source) })
-  return { ohm: found.ohmPerM * (route.lengthMm ?? DEFAULT_LENGTH_MM) / 1000, areaMm2: found.areaMm2 }
+  return { ohm: found.ohmPerM * (lengthMm ?? DEFAULT_LENGTH_MM) / 1000, lengthMm, areaMm2: found.areaMm2, source: nameSource(found.source) }
 }
 
 function cableOf({ id, cable }: WiringWire, assumed: Assumption[]): string | undefined {
