@@ -1,4 +1,4 @@
-import { describeConductor, type Setting, type SolvedSetting, type WireConductor } from '../circuit/index.ts'
+import { describeConductor, type Setting, type SolvedSetting } from '../circuit/index.ts'
 import { positionOf, sayAmps, wireColour, wireSize, type WireColour } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { PartModel, WiringPart, WiringWire } from '../record/index.ts'
@@ -40,25 +40,21 @@ function wireFacts(live: LiveVehicle, solved: SolvedSetting, wire: WiringWire): 
   const colour = wireColour(wire)
   const size = wireSize(wire)
   const [from, to] = wire.ends.map(({ at, state }) => at === null ? state === 'loose' ? 'loose end' : 'end not known' : sayPoint(live, at))
-  const result = solved.wires[wire.id]
+  const result = solved.wires[wire.id], conductor = describeConductor(live.wiring, wire)
   const ends = wire.ends.flatMap(({ at }, i): FactRow[] => at === null ? [] : [{ name: `At ${i === 0 ? from : to}`, said: sayVolts(solved.voltages[at]) }])
   return {
     pick: { kind: 'wire', id: wire.id }, kicker: `Wire ${wire.tag ?? wire.id}`, colour,
     title: [colour.words, size === '' ? 'size not known' : typeof wire.sizeMm2 === 'number' ? `${size} mm²` : size].join(', '),
-    under: `${from} to ${to}`,
+    under: `${from} to ${to}${conductor.lengthMm === null ? '' : ` · ${Math.round(conductor.lengthMm).toLocaleString('en')} mm`}`,
     rows: [
       ...ends,
       { name: 'Current', said: result?.amps === null ? 'undetermined: a loop without resistance' : sayFlow(result?.amps ?? 0) },
       { name: 'Lost in it', said: sayDrop(result?.dropV) },
-      { name: 'Copper', said: sayConductor(describeConductor(live.wiring, wire)) },
+      { name: 'Copper', said: `${Number((conductor.ohm * 1000).toPrecision(3))} mΩ · ${conductor.source}` },
       ...wire.loom === undefined ? [] : [{ name: 'Loom', said: wire.loom === 'separate' ? 'separate' : live.wiring.looms.get(wire.loom)?.title ?? wire.loom }],
     ],
     judgement: judgeWire(solved, wire, result?.amps ?? null, from, to), plain: '',
   }
-}
-
-function sayConductor({ ohm, lengthMm, source }: WireConductor): string {
-  return `${Number((ohm * 1000).toPrecision(3))} mΩ${lengthMm === null ? '' : ` over ${Math.round(lengthMm).toLocaleString('en')} mm`} · ${source}`
 }
 
 function judgeWire(solved: SolvedSetting, wire: WiringWire, amps: number | null, from: string, to: string): string {

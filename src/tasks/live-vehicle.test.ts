@@ -67,6 +67,7 @@ test('a wire tells its volts, amps and drop', () => {
   const facts = factsOf(live, solved, { kind: 'wire', id: 'w2' })
   expect(facts).toMatchObject({ title: 'red with white, 1.0 mm²', under: 'switch 2 to lamp in · 900 mm' })
   expect(facts?.rows.find(({ name }) => name === 'Current')?.said).toBe(`${solved.wires.w2.amps!.toFixed(2)} A`)
+  expect(facts?.rows.find(({ name }) => name === 'Copper')?.said).toMatch(/^\d+(\.\d+)? mΩ · .*ISO 6722/)
   expect(facts?.judgement).toMatch(/^Carries 1\.\d\d A from switch 2 to lamp in\.$/)
 })
 
