@@ -35,7 +35,7 @@ export function findFree(scene: Scene, texts: readonly TextShape[]): TextShape |
 }
 
 /** The room of a text: capitals above the base line, tails below it. */
-export function textArea({ at: [x, y], text, size, weight, anchor, upright }: TextShape): Area {
+function textArea({ at: [x, y], text, size, weight, anchor, upright }: TextShape): Area {
   const width = textWidth(text, size, weight)
   const from = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width
   const [up, down] = [size * 0.74, size * 0.2]

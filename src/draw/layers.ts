@@ -5,7 +5,7 @@ import type { Ranks } from './rank-nodes.ts'
 export interface Item { readonly layer: number; readonly node: number | null; readonly edge: number | null; readonly top: readonly number[]; readonly bottom: readonly number[] }
 
 /** One place at which one wire leaves an item. */
-export interface Port { readonly item: number; readonly side: 'top' | 'bottom'; readonly end: number; readonly edge: number }
+interface Port { readonly item: number; readonly side: 'top' | 'bottom'; readonly end: number; readonly edge: number }
 
 /** One wire's way through one channel, from port to port; channel c lies under layer c. */
 export interface Link { readonly edge: number; readonly channel: number; readonly upper: number; readonly lower: number; readonly turn: 'none' | 'below' | 'above' }

@@ -31,7 +31,6 @@ export function coreLive(piece: ScenePiece, element: ElementSpec | undefined, so
     fed: Math.abs(result?.amps ?? 0) > 0.02,
     lamp: element ? lampOf(piece, element.id, solved) : null,
     broken: solved !== null && (model?.states ?? []).some(({ id }) => solved.states[`${part.id}.${id}`] === 'blown'),
-    adjustable: (model?.axes ?? []).some(({ range }) => range !== undefined),
   }
 }
 

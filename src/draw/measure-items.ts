@@ -45,13 +45,13 @@ export function measureItem(graph: PathGraph, layers: Layers, index: number, nea
   return comb ?? measureBox(node)
 }
 
-export interface EndSides { readonly top: number; readonly bottom: number }
+interface EndSides { readonly top: number; readonly bottom: number }
 
 /** How many wires leave each end upward and downward. */
-export function endSides(layers: Layers, index: number, count: number): EndSides[] {
+function endSides(layers: Layers, index: number, count: number): EndSides[] {
   const item = layers.items[index]
-  const count_ = (ports: readonly number[], end: number) => ports.filter((port) => layers.ports[port].end === end).length
-  return Array.from({ length: count }, (_, end) => ({ top: count_(item.top, end), bottom: count_(item.bottom, end) }))
+  const leaving = (ports: readonly number[], end: number) => ports.filter((port) => layers.ports[port].end === end).length
+  return Array.from({ length: count }, (_, end) => ({ top: leaving(item.top, end), bottom: leaving(item.bottom, end) }))
 }
 
 function measureJunction(node: GraphNode): Measure {
@@ -95,7 +95,9 @@ function readComb(node: GraphNode, sides: readonly EndSides[], layers: Layers, i
   if (hubTop && sides[hub].bottom > 0) return null
   if (limbs.some(({ end }) => sides[end][hubTop ? 'top' : 'bottom'] > 0 || sides[end].top + sides[end].bottom > 1)) return null
   const order = layers.items[index][hubTop ? 'bottom' : 'top'].map((port) => layers.ports[port].end)
-  limbs.sort((a, b) => (order.indexOf(a.end) + 99) % 99 - (order.indexOf(b.end) + 99) % 99)
+  // A limb without a wire stands right of those that have one.
+  const placeOf = (end: number) => order.includes(end) ? order.indexOf(end) : order.length
+  limbs.sort((a, b) => placeOf(a.end) - placeOf(b.end))
   return measureComb(node, hub, limbs, sides[hub].top + sides[hub].bottom > 1)
 }
 

@@ -103,7 +103,7 @@ function meanOf(layers: Layers, item: number, side: 'top' | 'bottom', spots: Spo
 const facingOf = new WeakMap<readonly Link[], number[]>()
 
 /** For each port, the port at the other end of its link. */
-export function farPorts({ links, ports }: Layers): number[] {
+function farPorts({ links, ports }: Layers): number[] {
   const known = facingOf.get(links)
   if (known) return known
   const facing = new Array<number>(ports.length)

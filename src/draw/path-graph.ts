@@ -2,7 +2,7 @@ import type { ElementSpec, PartModel, Wiring, WiringPart } from '../record/index
 import { symbolOf } from './symbols/table.ts'
 
 /** One end of a node: the point of the wiring it stands for. */
-export interface GraphEnd { readonly point: string; readonly terminal: string; readonly is: string; readonly marking: string }
+interface GraphEnd { readonly point: string; readonly terminal: string; readonly is: string; readonly marking: string }
 
 /** What stands in the drawing as one thing: a part or a piece of one, a splice, a connection to a rail. */
 export interface GraphNode {

@@ -19,9 +19,8 @@ export function rankNodes(graph: PathGraph): Ranks {
   const place = new Array<number>(graph.nodes.length)
   order.forEach((node, index) => { place[node] = index })
   const { above, below } = neighboursOf(graph, place)
-  const lowest = order.reduce((most, node) => Math.max(most, 0, node), 0)
-  const depth = longestFrom(graph, order, above, lowest + 1)
-  const height = longestFrom(graph, [...order].reverse(), below, lowest + 1)
+  const depth = longestFrom(graph, order, above)
+  const height = longestFrom(graph, [...order].reverse(), below)
   const most = Math.max(2, ...order.filter((node) => !isRail(graph.nodes[node])).map((node) => depth[node] + height[node]))
   const layerOf = new Array<number>(graph.nodes.length).fill(0)
   for (const node of order) layerOf[node] = layerFor(graph.nodes[node], node)
@@ -75,8 +74,8 @@ function neighboursOf(graph: PathGraph, place: readonly number[]): { above: numb
 }
 
 /** Longest chain from a rail to each node, in the given order; what hangs free begins as if at a rail. */
-function longestFrom(graph: PathGraph, order: readonly number[], before: readonly (readonly number[])[], size: number): number[] {
-  const longest = new Array<number>(size).fill(0)
+function longestFrom(graph: PathGraph, order: readonly number[], before: readonly (readonly number[])[]): number[] {
+  const longest = new Array<number>(graph.nodes.length).fill(0)
   for (const node of order) longest[node] = Math.max(isRail(graph.nodes[node]) ? 0 : 1, ...before[node].map((other) => longest[other] + 1))
   return longest
 }

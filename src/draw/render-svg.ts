@@ -43,7 +43,7 @@ function shapeSvg(shape: Shape, look: Look): string {
       const fill = shape.fill === undefined ? 'none' : css(shape.fill, look)
       const dash = shape.dash ? ` stroke-dasharray="${shape.dash.join(' ')}"${shape.dashFrom ? ` stroke-dashoffset="${shape.dashFrom}"` : ''}` : ''
       const strength = shape.strength !== undefined && shape.strength < 1 ? ` opacity="${shape.strength}"` : ''
-      return `<polyline points="${points(shape.points)}" fill="${fill}" stroke="${css(shape.tone, look)}" stroke-width="${n(shape.width)}" stroke-linejoin="round"${shape.round ? ' stroke-linecap="butt"' : ''}${dash}${strength}/>`
+      return `<polyline points="${points(shape.points)}" fill="${fill}" stroke="${css(shape.tone, look)}" stroke-width="${n(shape.width)}" stroke-linejoin="round"${dash}${strength}/>`
     }
     case 'circle': {
       const strength = shape.fillStrength !== undefined && shape.fillStrength < 1 ? ` fill-opacity="${n(shape.fillStrength)}"` : ''

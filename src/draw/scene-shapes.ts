@@ -49,7 +49,7 @@ function deadStrokes({ points, width, colour }: SceneWire): Shape[] {
 }
 
 function fullStrokes({ points, width, colour }: SceneWire, edge: number): Shape[] {
-  const under: Shape[] = edge > 0 ? [{ kind: 'line', points, width: width + 1.6 + 2 * edge, tone: 'live', round: true }] : []
+  const under: Shape[] = edge > 0 ? [{ kind: 'line', points, width: width + 1.6 + 2 * edge, tone: 'live' }] : []
   return [...under, ...strokes(points, width, colour, 1)]
 }
 

@@ -20,7 +20,6 @@ export interface LineShape {
   readonly strength?: number
   /** Closed and filled with this tone. */
   readonly fill?: Tone
-  readonly round?: boolean
 }
 
 export interface CircleShape {

@@ -1,19 +1,13 @@
 import type * as z from 'zod'
 import { ID_PATTERN, TERMINAL_PATTERN } from './schema.ts'
-import { definitionOf, type Schema } from './schema-walk.ts'
+import { definitionOf, unwrap, type Schema } from './schema-walk.ts'
 
 /** What a schema asks for, in words: `a number from 0 to 100000, or "unknown"`. */
 export function describeSchema(schema: Schema): string {
+  const inner = unwrap(schema)
+  if (inner) return describeSchema(inner)
   const definition = definitionOf(schema)
   switch (definition.type) {
-    case 'optional':
-    case 'nullable':
-    case 'nonoptional':
-    case 'readonly':
-    case 'default':
-    case 'prefault':
-    case 'catch': return describeSchema(definition.innerType)
-    case 'pipe': return describeSchema(definition.in)
     case 'lazy': return 'any value'
     case 'union': return definition.options.map(describeSchema).join(', or ')
     case 'literal': return definition.values.map((value) => JSON.stringify(value)).join(' or ')

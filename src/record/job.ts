@@ -32,7 +32,7 @@ export function readJob(text: string, kinds: readonly PartKind[]): ReadJob {
 }
 
 /** Everything that keeps a value from being a job. */
-export function findJobProblems(document: unknown, kinds: readonly PartKind[]): Problem[] {
+function findJobProblems(document: unknown, kinds: readonly PartKind[]): Problem[] {
   const newer = findNewerVersion(document, 'loomwright-job')
   if (newer) return [newer]
   const shape = checkShape(document, canonicalJobSchema).problems.filter(({ path }) => path[0] !== 'record' || path.length === 1)

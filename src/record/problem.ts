@@ -10,7 +10,7 @@ export interface Problem {
 }
 
 /** As many problems as are worth reading at once. */
-export const SHOWN_PROBLEMS = 100
+const SHOWN_PROBLEMS = 100
 
 /** All that is wrong with a document: the first hundred problems, and how many there are. */
 export interface Refused { readonly ok: false; readonly problems: readonly Problem[]; readonly count: number }

@@ -62,7 +62,7 @@ export function findNewerVersion(document: unknown, format: string): Problem | u
 const schemas = new WeakMap<readonly PartKind[], Schema>()
 
 /** One schema for each table of kinds, made when it is first asked for. */
-export function schemaOf(kinds: readonly PartKind[]): Schema {
+function schemaOf(kinds: readonly PartKind[]): Schema {
   const made = schemas.get(kinds) ?? recordSchema(kinds)
   schemas.set(kinds, made)
   return made

@@ -12,8 +12,8 @@ export function isOptional(schema: Schema): boolean {
   return schema._zod.optin === 'optional'
 }
 
-/** The schema that speaks of this value: wrappers taken off, and of a choice the branch of the value's own type. */
-export function schemaFor(schema: Schema, value: unknown): Schema {
+/** What a wrapper (optional, read-only, …) is laid around; undefined for a schema that speaks for itself. */
+export function unwrap(schema: Schema): Schema | undefined {
   const definition = definitionOf(schema)
   switch (definition.type) {
     case 'optional':
@@ -22,9 +22,19 @@ export function schemaFor(schema: Schema, value: unknown): Schema {
     case 'readonly':
     case 'default':
     case 'prefault':
-    case 'catch': return schemaFor(definition.innerType, value)
+    case 'catch': return definition.innerType
+    case 'pipe': return definition.in
+    default: return undefined
+  }
+}
+
+/** The schema that speaks of this value: wrappers taken off, and of a choice the branch of the value's own type. */
+export function schemaFor(schema: Schema, value: unknown): Schema {
+  const inner = unwrap(schema)
+  if (inner) return schemaFor(inner, value)
+  const definition = definitionOf(schema)
+  switch (definition.type) {
     case 'lazy': return schemaFor(definition.getter(), value)
-    case 'pipe': return schemaFor(definition.in, value)
     case 'union': return schemaFor(definition.options.find((option) => suits(option, value)) ?? definition.options[0], value)
     default: return schema
   }

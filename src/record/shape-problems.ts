@@ -80,7 +80,7 @@ function expectedAt({ document, schema }: Subject, path: Path): string {
 }
 
 /** The schema that speaks of what stands at the path, following the document's own values through every choice. */
-export function shapeAt(schema: Schema, document: unknown, path: Path): Schema | undefined {
+function shapeAt(schema: Schema, document: unknown, path: Path): Schema | undefined {
   let shape: Schema | undefined = schemaFor(schema, document)
   path.forEach((key, i) => {
     const under: Schema | undefined = shape && schemaUnder(shape, key)

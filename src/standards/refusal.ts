@@ -18,7 +18,7 @@ export function notFound(received: unknown, expected: string, names: readonly st
 }
 
 /** The three names that take the fewest changed letters to reach from `wanted`, nearest first, ties in table order. */
-export function nearestNames(wanted: string, names: readonly string[]): readonly string[] {
+function nearestNames(wanted: string, names: readonly string[]): readonly string[] {
   return [...new Set(names)]
     .map((name) => ({ name, changes: lettersChanged(nameKey(wanted), nameKey(name)) }))
     .sort((a, b) => a.changes - b.changes)

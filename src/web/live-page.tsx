@@ -44,12 +44,10 @@ export function LivePage() {
 
   const move = useCallback((change: Partial<Setting>) => {
     performance.mark('control')
-    setSetting((before) => {
-      const next = { ...before, ...change }
-      set(next)
-      return next
-    })
-  }, [set])
+    const next = { ...setting, ...change }
+    setSetting(next)
+    set(next)
+  }, [set, setting])
 
   const choose = useCallback((vehicle: Vehicle) => {
     if (text === null) return

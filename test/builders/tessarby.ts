@@ -74,7 +74,6 @@ export function makeTessarby(): WiringRecord {
       wire('45', 'block', 'body', { sizeMm2: 10, lengthMm: 300, colour: 'bare' }),
     ],
     fixings: [
-      ...['charge', 'oillamp'].slice(2).map((id) => fixing(`x-${id}`, `${id}:out`, 'body')),
       ...['panellamp', 'mainlamp', 'front', 'tailr', 'plate', 'fl', 'rl', 'fr', 'rr'].map((id) => fixing(`x-${id}`, `${id}:out`, 'body')),
       fixing('x-sol', 'solenoid:case', 'body'), fixing('x-start', 'starter:out', 'block'), fixing('x-dyn', 'dynamo:case', 'block'), fixing('x-oil', 'oil:case', 'block'), fixing('x-coil', 'coil:1', 'block'),
     ],

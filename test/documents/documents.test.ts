@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { HELP } from '../../src/cli/help.ts'
@@ -30,8 +30,8 @@ describe('documents', () => {
     expect(read('docs/record.schema.json')).toBe(`${JSON.stringify(recordJsonSchema(partKinds), null, 2)}\n`)
   })
 
-  it.each(['examples/01-open-a-record.ts', 'examples/02-solve-a-setting.ts'])('%s runs', async (path) => {
-    expect((await linesOf(new URL(path, root).href)).join('\n')).toMatch(/Tessarby|rated volts/)
+  it.each(readdirSync(new URL('examples/', root)).filter((name) => name.endsWith('.ts')))('example %s runs', async (name) => {
+    expect((await linesOf(new URL(`examples/${name}`, root).href)).join('\n')).toMatch(/Tessarby|rated volts/)
   })
 
   it('the code in README runs', async () => {
@@ -48,7 +48,7 @@ describe('documents', () => {
   })
 
   const commands = [...commandsIn(read('README.md'), /^npm run -s loomwright --/), ...commandsIn(HELP, /^loomwright (?=(check|solve|meter) examples)/)]
-  it.each(commands.map((args) => [args.join(' '), args] as const))('loomwright %s does what it says', async (_, args) => {
+  it.each(commands.map((args) => [args.join(' '), args] as const))('loomwright %s ends well and prints', async (_, args) => {
     let printed = ''
     const at = args.map((word) => (word.startsWith('examples/') ? fileURLToPath(new URL(word, root)) : word))
     const code = await runCommand(at, { print: (text) => { printed += text }, complain: (text) => { printed += text }, progress: () => undefined }, HELP)

@@ -39,8 +39,6 @@ export interface CoreLive {
   readonly lamp: LampResult | null
   /** Bad news in the part's own state: a blown fuse. */
   readonly broken: boolean
-  /** Set between two ends by hand: a dimmer, a sender. */
-  readonly adjustable: boolean
 }
 
 export const STROKE = 1.6

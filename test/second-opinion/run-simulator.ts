@@ -1,0 +1,37 @@
+import { execFileSync, spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+
+const PROGRAM = 'ngspice'
+
+/** The simulator's name and version, or null where it is not installed. */
+export function simulatorVersion(): string | null {
+  const { stdout, error } = spawnSync(PROGRAM, ['--version'], { encoding: 'utf8' })
+  return error ? null : /ngspice-\S+/.exec(stdout)?.[0] ?? null
+}
+
+/** Volts of every node of each input, by lower-case node name; all inputs in one process. Throws where the simulator failed on one. */
+export function runSimulator(inputs: readonly string[]): ReadonlyMap<string, number>[] {
+  const folder = mkdtempSync(join(tmpdir(), 'second-opinion-'))
+  try {
+    inputs.forEach((text, i) => { writeFileSync(join(folder, `${i}.cir`), `${text}\n`) })
+    const commands = inputs.flatMap((_, i) => [`source ${i}.cir`, 'op', `echo == ${i}`, 'print all', 'destroy all', 'remcirc'])
+    writeFileSync(join(folder, 'all.cir'), ['second opinion', '.control', 'set numdgt=12', 'set nomoremode', ...commands, 'quit 0', '.endc', '.end', ''].join('\n'))
+    const printed = execFileSync(PROGRAM, ['-b', 'all.cir'], { cwd: folder, encoding: 'utf8', maxBuffer: 1 << 30, stdio: ['ignore', 'pipe', 'pipe'] })
+    return readAnswers(printed, inputs.length)
+  } finally {
+    rmSync(folder, { recursive: true })
+  }
+}
+
+/** Its exit code is 0 even where it failed: every input must have come back with its nodes. */
+function readAnswers(printed: string, count: number): ReadonlyMap<string, number>[] {
+  const parts = printed.split(/^== (?=\d+$)/m)
+  const byNumber = new Map(parts.slice(1).map((part) => [Number.parseInt(part), part]))
+  return Array.from({ length: count }, (_, i) => {
+    const answer = new Map([...(byNumber.get(i) ?? '').matchAll(/^(n\d+) = (\S+)$/gm)].map(([, name, volts]) => [name, Number(volts)]))
+    if (answer.size === 0) throw new Error(`the simulator failed on input ${i}:\n${(parts[i] ?? '').slice(-3000)}`)
+    return answer
+  })
+}
