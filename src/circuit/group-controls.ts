@@ -20,13 +20,18 @@ export function groupControls(network: Network, trunk: ReadonlySet<number>): Con
   const joined = (point: number) => !bare.has(point)
   elements.forEach(({ from, to, does }, e) => { if (!trunk.has(e) && does !== 'source' && joined(from) && joined(to)) sets.join(from, to) })
   joinPart(network, sets, joined)
+  // The two sides of a contact belong together, whether it is made or not.
+  for (const { id } of axes) {
+    const ends = elementsOfAxis(network, id).flatMap((e) => [elements[e].from, elements[e].to]).filter(joined)
+    for (const end of ends) sets.join(ends[0], end)
+  }
   const byRoot = new Map<string, string[]>()
   const key: string[] = []
   for (const { id } of axes) {
     const own = elementsOfAxis(network, id)
     if (own.some((e) => trunk.has(e))) { key.push(id); continue }
-    const roots = own.flatMap((e) => [elements[e].from, elements[e].to]).filter(joined).map((point) => sets.find(point))
-    const root = roots.length ? String(Math.min(...roots)) : id
+    const end = own.flatMap((e) => [elements[e].from, elements[e].to]).find(joined)
+    const root = end === undefined ? id : String(sets.find(end))
     byRoot.set(root, [...byRoot.get(root) ?? [], id])
   }
   return { key, groups: [...byRoot.values()] }

@@ -4,7 +4,7 @@ export { planSweep, sweepSettings, type Swept, type SweepPlan, type SweptGroup }
 export { figuresOf, noteExtremes, type Extreme, type Extremes } from './extremes.ts'
 export { describeConductor, endPoint, type WireConductor } from './join-elements.ts'
 export { lampClass } from './lamp-result.ts'
-export { layFaults, rebuildWithFaults, TOUCH_OHM } from './lay-faults.ts'
+export { layFaults, setIn } from './lay-faults.ts'
 export { METER_OHM, readOhms, readSeriesLamp, readVolts, type SeriesLampReading, type VoltsReading } from './meters.ts'
 export type { Network, NetAxis, NetElement, NetLamp, NetPart } from './network.ts'
 export { engineRpm } from './positions.ts'

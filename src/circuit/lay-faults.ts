@@ -1,17 +1,16 @@
 import type { PartKind, Wiring } from '../record/index.ts'
 import { Circuit } from './circuit.ts'
-import { buildNetwork, type NetElement, type Network } from './network.ts'
+import { buildNetwork, type Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
 import type { Fault } from './solved.ts'
-import { LEAST_OHM } from './law-table.ts'
 
 /** Two bare ends pressed together, ohm; common practice, no source. */
 export const TOUCH_OHM = 1e-4
 
 /**
- * The same circuit with faults laid on it. Opens, added ohms, joins and swaps are changes of low rank that
- * share the analysed pattern; a changed parameter builds the part's laws anew on the same pattern. An added
- * resistance in series with anything but a plain resistance needs a point of its own: that network is new.
+ * The same circuit with faults laid on it, one after the other. Opens, added ohms and joins are changes of low rank that
+ * share the analysed pattern; a changed parameter builds the part's laws anew on the same pattern. Ends that are swapped,
+ * and a resistance before a filament, which needs a point of its own, give a network that is analysed anew.
  */
 export function layFaults(circuit: Circuit, kinds: readonly PartKind[], faults: readonly Fault[]): Circuit {
   if (faults.length === 0) return circuit
@@ -23,21 +22,6 @@ export function layFaults(circuit: Circuit, kinds: readonly PartKind[], faults: 
   return new Circuit(draft.network, draft.overlay(), same ? circuit : undefined)
 }
 
-/** The same faults by building the network again, each change in its elements: what the low-rank way must equal. */
-export function rebuildWithFaults(circuit: Circuit, kinds: readonly PartKind[], faults: readonly Fault[]): Circuit {
-  const laid = layFaults(circuit, kinds, faults)
-  const { network, overlay } = laid
-  const elements = network.elements.map((element, e): NetElement => {
-    const added = overlay.addedOhm.get(e) ?? 0
-    if (overlay.opened.has(e)) return { ...element, law: { kind: 'open' } }
-    if (added === 0 || typeof element.law === 'function' || element.law.kind !== 'resistor') return element
-    return { ...element, law: { kind: 'resistor', ohm: element.law.ohm + added } }
-  })
-  overlay.bridges.forEach(({ from, to, ohm }, i) =>
-    elements.push({ id: `bridge ${i}`, from, to, law: { kind: 'resistor', ohm }, does: 'joint', part: -1 }))
-  return new Circuit({ ...network, elements }, { opened: new Set(), addedOhm: new Map(), bridges: [], held: overlay.held })
-}
-
 function hasSameShape(a: Network, b: Network): boolean {
   return a.points.length === b.points.length && a.elements.length === b.elements.length && a.reference === b.reference
     && a.elements.every(({ from, to }, e) => from === b.elements[e].from && to === b.elements[e].to)
@@ -46,11 +30,15 @@ function hasSameShape(a: Network, b: Network): boolean {
 function setParameter(wiring: Wiring, { part, param, value }: Extract<Fault, { kind: 'set' }>): Wiring {
   const found = wiring.parts.get(part)
   if (!found) throw new RangeError(`no part ${part} in this vehicle`)
-  const set = (at: unknown, [key, ...rest]: readonly string[]): unknown =>
-    ({ ...(at as object | undefined), [key]: rest.length ? set((at as Record<string, unknown> | undefined)?.[key], rest) : value })
   const parts = new Map(wiring.parts)
-  parts.set(part, { ...found, params: set(found.params, param) as typeof found.params })
+  parts.set(part, { ...found, params: setIn(found.params, param, value) as typeof found.params })
   return { ...wiring, parts }
+}
+
+/** A copy of nested data with one value set at a path; what is missing on the way is made. */
+export function setIn(data: unknown, [key, ...rest]: readonly string[], value: unknown): object {
+  const inner = (data as Record<string, unknown> | undefined)?.[key]
+  return { ...(data as object | undefined), [key]: rest.length ? setIn(inner, rest, value) : value }
 }
 
 class OverlayDraft {
@@ -104,15 +92,12 @@ class OverlayDraft {
     return point
   }
 
-  /** Every wire and fixing at one point goes to the other: taken off there, bridged here. */
+  /** Every wire and fixing at one point goes to the other: the network has other ends there, and is analysed anew. */
   private swap(a: number, b: number): void {
     const other = (point: number) => (point === a ? b : point === b ? a : point)
-    this.network.elements.forEach(({ part, from, to, law }, e) => {
-      if (part >= 0 || typeof law === 'function' || law.kind !== 'resistor') return
-      if (other(from) === from && other(to) === to) return
-      this.opened.add(e)
-      this.bridges.push({ from: other(from), to: other(to), ohm: Math.max(law.ohm + (this.addedOhm.get(e) ?? 0), LEAST_OHM * 100) })
-    })
+    const elements = this.network.elements.map((element) =>
+      (element.part < 0 ? { ...element, from: other(element.from), to: other(element.to) } : element))
+    this.network = { ...this.network, elements }
   }
 }
 

@@ -25,10 +25,12 @@ export function positionsOf(part: NetPart, setting: Setting, speeds: EngineSpeed
 /** The limits of the record that a setting breaks: combinations of positions that cannot occur. */
 export function brokenLimits({ wiring, parts, axes }: Network, setting: Setting): string[] {
   if (wiring.limits.size === 0) return []
-  const at = new Map<string, string>([['engine', String(setting.engine)]])
+  const at = new Map<string, string>()
   for (const part of parts) for (const [axis, position] of positionsOf(part, setting, wiring.engine)) at.set(`${part.id}.${axis}`, String(position))
   const positionAt = (key: string) => at.get(key) ?? at.get(axes.find(({ id }) => id.startsWith(`${key}.`))?.id ?? '') ?? ''
-  return [...wiring.limits].filter(([, { never }]) => Object.entries(never).every(([key, positions]) => positions.includes(positionAt(key)))).map(([id]) => id)
+  const engine = [String(setting.engine), engineMode(setting.engine, wiring.engine)]
+  const isAt = (key: string, positions: readonly string[]) => (key === 'engine' ? engine : [positionAt(key)]).some((one) => positions.includes(one))
+  return [...wiring.limits].filter(([, { never }]) => Object.entries(never).every(([key, positions]) => isAt(key, positions))).map(([id]) => id)
 }
 
 export function isPossible(network: Network, setting: Setting): boolean {

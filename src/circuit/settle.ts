@@ -1,3 +1,4 @@
+import { compareIds } from '../record/index.ts'
 import { copyCondition, type Circuit, type Condition } from './circuit.ts'
 import { solveExcited } from './excite.ts'
 import type { Network } from './network.ts'
@@ -9,7 +10,8 @@ export interface Settled {
   /** The resting condition, or the first of the cycle. */
   readonly condition: Condition
   readonly cycle: readonly Condition[]
-  readonly moves: number
+  /** Given up after too many moves that led nowhere twice. */
+  readonly isEndless: boolean
 }
 
 const MOST_MOVES = 2000
@@ -50,11 +52,11 @@ export function settle(circuit: Circuit, setting: Setting, start: Condition, wit
     const first = firstDue(circuit.network, due)
     if (!first || first.inMs > leftMs) {
       keepAtRest(circuit, condition)
-      return { outcome: 'rests', condition, cycle: [], moves }
+      return { outcome: 'rests', condition, cycle: [], isEndless: false }
     }
     const key = keyOf(circuit.network, condition, due)
     const before = seen.get(key)
-    if (before !== undefined || moves >= MOST_MOVES) return chatter(circuit, setting, history.slice(before ?? -2), moves)
+    if (before !== undefined || moves >= MOST_MOVES) return chatter(circuit, setting, history.slice(before ?? -2), before === undefined)
     seen.set(key, history.length)
     history.push(copyCondition(condition))
     leftMs -= first.inMs
@@ -74,10 +76,10 @@ function applyHolds({ network: { states, phases, parts }, overlay: { held } }: C
   phases.forEach(({ part }, i) => { condition.phases[i] = held.get(parts[part].id) ?? condition.phases[i] })
 }
 
-function chatter(circuit: Circuit, setting: Setting, cycle: readonly Condition[], moves: number): Settled {
+function chatter(circuit: Circuit, setting: Setting, cycle: readonly Condition[], isEndless: boolean): Settled {
   const condition = copyCondition(cycle[0])
   solveExcited(circuit, setting, condition)
-  return { outcome: 'chatters', condition, cycle, moves }
+  return { outcome: 'chatters', condition, cycle, isEndless }
 }
 
 /** A machine keeps its EMF from the setting before only as far as its present speed allows. */
@@ -108,7 +110,7 @@ interface Due { readonly state: number; readonly value: string; readonly inMs: n
 /** The state that acts first, ties by id. */
 function firstDue({ states }: Network, due: ReadonlyMap<number, { value: string; inMs: number }>): Due | undefined {
   return [...due].map(([state, move]) => ({ state, ...move }))
-    .sort((a, b) => a.inMs - b.inMs || (states[a.state].id < states[b.state].id ? -1 : 1))[0]
+    .sort((a, b) => a.inMs - b.inMs || compareIds(states[a.state].id, states[b.state].id))[0]
 }
 
 /** One state moves; the others have that much less to wait. */

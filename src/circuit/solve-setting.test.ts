@@ -40,6 +40,25 @@ describe('a solved setting', () => {
     expect(wires.w3.amps).toBeCloseTo(2, 9)
   })
 
+  it('gives swapped wires their own amps', () => {
+    const two: RecordPlan = { ...simple, parts: [...simple.parts ?? [], part('other', 'resistor', { ohm: 11.9 })],
+      wires: [...simple.wires ?? [], wire('o1', 'battery:+', 'other:a', { ohm: 0.01 }), wire('o2', 'other:b', 'body', { ohm: 0 })] }
+    const sound = solved(two, on), swapped = solved(two, on, [{ kind: 'swap', a: 'load:a', b: 'other:a' }])
+    expect(swapped.wires.w2.amps).toBeCloseTo(swapped.elements.other.amps as number, 9)
+    expect(swapped.wires.o1.amps).toBeCloseTo(swapped.elements.load.amps as number, 9)
+    const again = solved(two, on, [{ kind: 'swap', a: 'load:a', b: 'other:a' }, { kind: 'swap', a: 'load:a', b: 'other:a' }])
+    expect(again.voltages).toEqual(sound.voltages)
+    const opened = solved(two, on, [{ kind: 'swap', a: 'load:a', b: 'other:a' }, { kind: 'open', id: 'w2' }])
+    expect(opened.elements.other.amps).toBeCloseTo(0, 9)
+  })
+
+  it('says where a combination cannot occur, running engine included', () => {
+    const limited: RecordPlan = { ...simple, limits: { gear: { never: { engine: ['running'], switch: ['on'] } } } }
+    expect(solved(limited, { ...on, engine: 'cruise' }).notes).toHaveLength(1)
+    expect(solved(limited, { ...on, engine: 2500 }).notes).toHaveLength(1)
+    expect(solved(limited, on).notes).toEqual([])
+  })
+
   it('survives a shorted battery', () => {
     const { wires, balance } = solved({ ...simple, parts: [part('battery', 'battery', { emfV: 12, ohm: 0 }), ...simple.parts?.slice(1) ?? []] }, on,
       [{ kind: 'join', a: 'battery:+', b: 'battery:-' }])

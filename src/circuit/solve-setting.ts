@@ -5,8 +5,8 @@ import { buildNetwork, type Network } from './network.ts'
 import { walkPhases } from './phases.ts'
 import { brokenLimits } from './positions.ts'
 import { readSolution } from './read-solution.ts'
-import { restCondition, settle } from './settle.ts'
-import type { Fault, Setting, SolvedSetting } from './solved.ts'
+import { restCondition, settle, type Settled } from './settle.ts'
+import type { Fault, Setting, Solution, SolvedSetting } from './solved.ts'
 import { findStanding } from './standing.ts'
 
 /** A setting solved, with the condition in which it left the parts. */
@@ -37,7 +37,7 @@ export function solveSetting(circuit: Circuit, setting: Setting, options: SolveO
   const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled)
   const solved: SolvedSetting = {
     setting, ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, standing,
-    assumed: circuit.network.assumed, notes: [...walk.notes, ...limitNotes(circuit.network, setting)],
+    assumed: circuit.network.assumed, notes: [...walk.notes, ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
   }
   return { solved, condition: settled.condition }
 }
@@ -69,6 +69,17 @@ function betweenSettings(network: Network, from: Setting, to: Setting): Setting 
     controls[id] = spec.makeBeforeBreak ? `${before}|${after}` : ''
   }
   return { ...to, controls }
+}
+
+/** Kirchhoff's law must hold to this many amps before an answer is given without a word. */
+const DOUBT_A = 1e-6
+
+/** What makes the answer itself doubtful. */
+function doubtNotes({ balance: { node, worstA } }: Solution, { isEndless }: Settled): string[] {
+  return [
+    ...(worstA > DOUBT_A ? [`this answer did not converge: ${worstA} A are unaccounted for at ${node}`] : []),
+    ...(isEndless ? ['the contacts did not come to rest or to a cycle; the last two steps are shown'] : []),
+  ]
 }
 
 /** A sentence for each combination of positions that the record says cannot occur and this setting holds. */

@@ -17,13 +17,14 @@ const MOST_ENUMERATED = 12
 export function findStanding(circuit: Circuit, setting: Setting, main: Settled): StandingState[] {
   const { network } = circuit
   const couldHold = network.states.some(({ spec }) => spec.made !== undefined) || network.machines.length > 0
-  if (!couldHold || main.outcome !== 'rests') return []
+  if (!couldHold) return []
+  const known = main.outcome === 'rests' ? [main.condition] : []
   const found: { condition: Condition; state: StandingState }[] = []
   const mainRunsOn = coilAmps(circuit, setting) > RUNS_ON_A
   for (const { from, condition } of startsFor(circuit, setting, main)) {
     const settled = settle(circuit, setting, condition)
     if (settled.outcome !== 'rests') continue
-    if ([main.condition, ...found.map((one) => one.condition)].some((other) => isSame(other, settled.condition))) continue
+    if ([...known, ...found.map((one) => one.condition)].some((other) => isSame(other, settled.condition))) continue
     const name = !mainRunsOn && coilAmps(circuit, setting) > RUNS_ON_A ? 'runs on' : 'holds once made'
     found.push({ condition: settled.condition, state: { name, from, ...readSolution(circuit, settled.condition) } })
   }

@@ -112,7 +112,7 @@ function fileAmong(tokens: readonly Token[], words: readonly string[], meter: Me
   const taken = meter && 'to' in meter ? tokens[tokens.findLastIndex(({ name }) => name === meter.kind) + 1] : undefined
   const files = tokens.filter((token) => token.kind === 'positional' && token !== taken).map(({ value }) => value as string)
   if (files.length === 1) return files[0]
-  throw new ArgumentError(words.length === 0 ? 'name the file of a record' : `one record at a time, not ${files.length}: ${files.join(', ')}`)
+  throw new ArgumentError(files.length === 0 ? 'name the file of a record' : `one record at a time, not ${files.length}: ${files.join(', ')}`)
 }
 
 /** The vehicle that the words describe. A bare serial number belongs to the record's only series. */

@@ -12,9 +12,10 @@ export function readText(file: string): string {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(readFileSync(file))
   } catch (error) {
     if (error instanceof ArgumentError) throw error
-    const code = (error as NodeJS.ErrnoException).code ?? ''
+    const { code } = error as NodeJS.ErrnoException
+    if (typeof code !== 'string') throw error
     if (code === 'ENOENT') throw new ArgumentError(`there is no file ${file}`)
     if (code === 'ERR_ENCODING_INVALID_ENCODED_DATA') throw new ArgumentError(`${file} is not UTF-8 text: save it as UTF-8 and try again`)
-    throw new ArgumentError(`${file} cannot be read (${code || (error as Error).message})`)
+    throw new ArgumentError(`${file} cannot be read (${code})`)
   }
 }

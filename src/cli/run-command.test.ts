@@ -88,7 +88,7 @@ describe('solve', () => {
   it.each([
     [['--set', 'swich=on'], 'switch.p'], [['--set', 'switch=maybe'], 'off'], [['--engine', 'fast'], 'cruise'], [['--fault', 'open:w99'], 'w2'],
     [['--fault', 'burn:w1'], 'open:WIRE'], [['--market', 'moon'], 'market'], [['--phase', 'x=y'], 'phase'], [['--wrong'], '--year'], [['--year', 'old'], 'four digits'],
-    [['--fault', 'set:battery.ohm=lots'], 'capacityAh'],
+    [['--fault', 'set:battery.ohm=lots'], 'capacityAh'], [['--fault', 'set:battery.zzz=1'], 'capacityAh'], [['--fault', 'set:battery.cells=0'], 'cells'],
   ])('exits 2 on %j and names what is valid', async (more, named) => {
     const { code, said } = await run('solve', file, '--year', '1955', ...more)
     expect(code).toBe(2)

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { known, type BuildContext, type Default, type ElementSpec, type View } from '../record/index.ts'
+import { known, type BuildContext, type Default, type ElementSpec, type ParamProblem, type View } from '../record/index.ts'
 import { practice } from './defaults.ts'
 
 /** A winding between two ends; `turns` negative runs the other way round the core. */
@@ -21,6 +21,21 @@ export interface Bobbin {
   /** Ampere-turns that a volt over that winding gives, and that an ampere through the one of least resistance gives. */
   readonly perVolt: number
   readonly perAmpere: number
+}
+
+/** A core without a winding pulls nothing; where its ends are known, a winding joins two of them. */
+export function checkWindings(windings: Readonly<Record<string, WindingParams>>, path: readonly string[], ends?: readonly string[]): ParamProblem[] {
+  if (Object.keys(windings).length === 0) return [{ path, expected: 'at least one winding', received: 'none' }]
+  return Object.entries(windings).flatMap(([id, { from, to }]) => (['from', 'to'] as const).flatMap((key) => {
+    const end = key === 'from' ? from : to
+    return !ends || ends.includes(end) ? [] : [{ path: [...path, id, key], expected: 'an end of this part', received: end, valid: ends }]
+  }))
+}
+
+/** What lets go higher than it pulls would never rest. */
+export function checkPull({ pullAt, releaseAt }: Readonly<Record<string, unknown>>, path: readonly string[]): ParamProblem[] {
+  if (typeof pullAt !== 'number' || typeof releaseAt !== 'number' || releaseAt <= pullAt) return []
+  return [{ path: [...path, 'releaseAt'], expected: `at most pullAt, ${pullAt}`, received: String(releaseAt) }]
 }
 
 /** Windings on one core; `path` leads to them in the part's parameters. */

@@ -1,7 +1,7 @@
 import * as z from 'zod'
-import { known, type BuildContext, type Default, type ElementSpec, type PartKind, type RegulatorSpec, type StateSpec } from '../record/index.ts'
+import { known, type BuildContext, type Default, type ElementSpec, type Params, type PartKind, type RegulatorSpec, type StateSpec } from '../record/index.ts'
 import { nameSource, regulation } from '../standards/index.ts'
-import { makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
+import { checkPull, checkWindings, makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
 import { bySystem, practice } from './defaults.ts'
 
 const bobbinSchema = z.strictObject({ windings: z.record(z.string(), windingSchema), pullAt: known(z.number().positive()).optional(), releaseAt: known(z.number().positive()).optional() })
@@ -35,6 +35,8 @@ type BoxParams = z.infer<typeof params>
 /** Turns of the fine windings that the figures are turned into; only their ratio to the pull counts. */
 const SHUNT_TURNS = 1000
 const SERIES_OHM = 0.003
+/** Where a winding may begin and end. */
+const ENDS = ['D', 'F', 'A', 'E', '~a', '~b', '~c']
 
 /**
  * A dynamo's control box: a cut-out that joins D to A while the dynamo gives, and one regulating contact in the
@@ -57,6 +59,10 @@ export const controlBox: PartKind = {
     { what: 'open fine winding of the regulator', fault: 'open:*.voltage-shunt', likelihood: 'rare' },
     { what: 'open fine winding of the cut-out', fault: 'open:*.cutout-shunt', likelihood: 'rare' },
   ],
+  check: (raw: Params) => (['cutout', 'voltage', 'current'] as const).flatMap((id) => {
+    const bobbin = (raw as BoxParams)[id]
+    return bobbin ? [...checkWindings(bobbin.windings, [id, 'windings'], ENDS), ...checkPull(bobbin, [id])] : []
+  }),
   build(part, ctx) {
     const raw = part.params as BoxParams
     const voltage = voltageBobbin(raw, ctx), current = currentBobbin(raw, ctx), cutout = cutoutBobbin(raw, ctx)

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import {
-  known, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type Params, type PartKind, type TerminalSpec,
+  known, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type ParamProblem, type Params, type PartKind, type TerminalSpec,
 } from '../record/index.ts'
 import { switchContact } from './defaults.ts'
 
@@ -56,6 +56,7 @@ export const control: PartKind = {
     { what: `burnt or dirty contact, ${id}`, fault: `ohms:*.${id}=0.5`, likelihood: 'common' as const },
     { what: `contact does not make, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const },
   ]),
+  check: (raw: Params) => checkControl(raw as Partial<ControlParams>),
   build(part, ctx) {
     const { axes, rows = {}, resistors = {} } = part.params as ControlParams
     return {
@@ -66,9 +67,45 @@ export const control: PartKind = {
           law: (now) => ({ kind: 'resistor', ohm: interpolate(one.ohmAt, Number(now.position(one.axis))) }),
         })),
       ],
-      axes: Object.entries(axes).map(([id, axis]) => axisSpec(id, axis, part.title)),
+      axes: Object.entries(axes).map(([id, axis]) => axisSpec(id, axis, Object.keys(axes).length > 1 ? id : part.title)),
     }
   },
+}
+
+/** Rows and resistors go by axes and positions of the control itself; rest and springs are positions too. */
+function checkControl({ axes, rows = {}, resistors = {} }: Partial<ControlParams>): ParamProblem[] {
+  // Axes that only a parameter set brings are checked with that set.
+  if (!axes) return []
+  const unknownAxis = (path: string[], name: string): ParamProblem[] => (Object.hasOwn(axes, name) ? [] : [{ path, expected: 'an axis of this control', received: name, valid: Object.keys(axes) }])
+  return [
+    ...Object.entries(axes).flatMap(([id, axis]) => checkAxis(id, axis)),
+    ...Object.entries(rows).flatMap(([id, { when }]) => Object.entries(when).flatMap(([name, positions]) => [
+      ...unknownAxis(['rows', id, 'when', name], name), ...positions.flatMap((position, i) => checkPosition(['rows', id, 'when', name, String(i)], axes[name], position)),
+    ])),
+    ...Object.entries(resistors).flatMap(([id, { axis }]) => unknownAxis(['resistors', id, 'axis'], axis)),
+  ]
+}
+
+type Axis = z.infer<typeof axisSchema>
+
+function checkAxis(id: string, axis: Axis): ParamProblem[] {
+  const { positions, range, rest, springsFrom = [], follows = {} } = axis
+  if (!positions === !range) return [{ path: ['axes', id], expected: 'either positions or a range', received: positions ? 'both' : 'neither' }]
+  return [
+    ...checkPosition(['axes', id, 'rest'], axis, rest),
+    ...springsFrom.flatMap((position, i) => checkPosition(['axes', id, 'springsFrom', String(i)], axis, position)),
+    ...Object.entries(follows).flatMap(([mode, position]) => checkPosition(['axes', id, 'follows', mode], axis, position)),
+  ]
+}
+
+function checkPosition(path: string[], axis: Axis | undefined, position: string | number): ParamProblem[] {
+  if (axis?.range) {
+    const { from, to } = axis.range
+    const isInside = typeof position === 'number' && position >= Math.min(from, to) && position <= Math.max(from, to)
+    return isInside ? [] : [{ path, expected: `a number from ${from} to ${to}`, received: String(position) }]
+  }
+  if (!axis?.positions || axis.positions.includes(String(position))) return []
+  return [{ path, expected: 'a position of this axis', received: String(position), valid: axis.positions }]
 }
 
 /** One contact from the first terminal to each of the others; a row of two has one contact, named as the row. */
@@ -96,9 +133,9 @@ function isMade(when: Readonly<Record<string, readonly string[]>>, now: Now): bo
   return true
 }
 
-function axisSpec(id: string, axis: z.infer<typeof axisSchema>, partTitle: string): AxisSpec {
+function axisSpec(id: string, axis: z.infer<typeof axisSchema>, usualTitle: string): AxisSpec {
   return {
-    id, title: axis.title ?? partTitle, positions: axis.positions ?? [], rest: axis.rest, movedBy: axis.movedBy ?? 'driver',
+    id, title: axis.title ?? usualTitle, positions: axis.positions ?? [], rest: axis.rest, movedBy: axis.movedBy ?? 'driver',
     ...(axis.range ? { range: axis.range } : {}), ...(axis.springsFrom ? { springsFrom: axis.springsFrom } : {}),
     ...(axis.makeBeforeBreak ? { makeBeforeBreak: true } : {}),
     ...(axis.follows ? { follows: axis.follows as Record<string, string> } : {}),

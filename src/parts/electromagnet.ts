@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { known, type ElementSpec, type Params, type PartKind, type TerminalSpec } from '../record/index.ts'
-import { makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
+import { checkPull, checkWindings, makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
 import { practice, relayContact } from './defaults.ts'
 
 const contactSchema = z.strictObject({
@@ -43,6 +43,7 @@ export const electromagnet: PartKind = {
     { what: 'contacts stuck', fault: 'hold:*.armature=pulled', likelihood: 'seen' },
     { what: 'armature jammed', fault: 'hold:*.armature=released', likelihood: 'rare' },
   ],
+  check: (raw: Params) => [...checkWindings(windingsOf(raw), ['windings']), ...checkPull(raw, [])],
   build(part, ctx) {
     const bobbin = makeBobbin(windingsOf(part.params), ['windings'], ctx)
     const perVolt = firstPerVolt(bobbin)

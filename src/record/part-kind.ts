@@ -16,8 +16,12 @@ export interface PartKind {
   terminals(params: Params): readonly TerminalSpec[]
   /** What can fail in a part with these parameters. */
   fails(params: Params): readonly FailureSpec[]
+  /** What is wrong inside parameters of the right shape: an axis or an end that is not there. Paths are inside the parameters. */
+  check?(params: Params): readonly ParamProblem[]
   build(part: WiringPart, ctx: BuildContext): PartModel
 }
+
+export interface ParamProblem { readonly path: readonly string[]; readonly expected: string; readonly received: string; readonly valid?: readonly string[] }
 
 export interface TerminalSpec { readonly is: string; readonly marking: string; readonly what: string }
 

@@ -2,6 +2,7 @@ import { findIdProblems, takeCensus } from './census.ts'
 import { findClaimProblems } from './claim-problems.ts'
 import { findFitsProblems } from './fits-problems.ts'
 import { findLoomProblems } from './loom-problems.ts'
+import { findKindProblems } from './kind-problems.ts'
 import { parseJson } from './parse-json.ts'
 import type { PartKind } from './part-kind.ts'
 import { isObject } from './path.ts'
@@ -44,6 +45,7 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
     ...findLoomProblems(census),
     ...findFitsProblems(census),
     ...findPositionProblems(census),
+    ...findKindProblems(census.sound.parts, kinds),
     ...findClaimProblems(census, schema),
   ]
   // A wrong condition inside parameters is met twice: by its kind's schema and by the record's own look at conditions.

@@ -18,7 +18,9 @@ export function resolvePart(resolving: Resolving, id: string, part: RecordPart, 
     const { path, expected, received } = underPath(['parts', id, 'params'], problem)
     clash(resolving, path, 'wrong parameters', `expected ${expected} in this vehicle, found ${received}`, [])
   }
-  if (problems.length > 0) return undefined
+  const inner = problems.length > 0 ? [] : kind.check?.(params) ?? []
+  for (const { path, expected, received } of inner) clash(resolving, ['parts', id, 'params', ...path], 'wrong parameters', `expected ${expected} in this vehicle, found ${received}`, [])
+  if (problems.length + inner.length > 0) return undefined
   const { title, tag, role, place } = part
   return {
     id, kind: part.kind, title, ...tag !== undefined && { tag }, ...role !== undefined && { role },

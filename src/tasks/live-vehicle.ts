@@ -139,9 +139,9 @@ function sourcesApart({ parts }: Network, solved: Solution, state: Solution): st
 /** Values that nobody stated and the answer rests on, alike ones together. */
 export interface AssumedLine { readonly said: string; readonly where: readonly string[] }
 
-export function sayAssumed({ circuit, wiring }: LiveVehicle): AssumedLine[] {
+export function sayAssumed({ circuit }: LiveVehicle): AssumedLine[] {
   const lines = new Map<string, string[]>()
-  for (const { path, value, why, source } of [...circuit.network.assumed, ...wiring.assumed]) {
+  for (const { path, value, why, source } of circuit.network.assumed) {
     const shown = typeof value === 'number' ? String(Math.round(value * 1e4) / 1e4) : String(value)
     const said = `${lastWord(path)} ${shown}: ${why} (${source})`
     lines.set(said, [...lines.get(said) ?? [], path])

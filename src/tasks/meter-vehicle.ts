@@ -33,6 +33,7 @@ function readMeter(solved: SolvedSteps, meter: MeterWords): Read<MeterReading> {
       return { ok: true, value: { ...meter, amps: wires[meter.wire].amps } }
     }
     case 'series-lamp': {
+      if (![...circuit.network.wiring.parts.values()].some(({ kind }) => kind === 'battery')) return refuseForm('this vehicle has no battery to put a lamp before')
       if (!(meter.watts > 0 && meter.watts <= 1000)) return refuseForm('the series lamp takes watts above 0 and up to 1000')
       const { lamp, amps, circuit: behind, condition: rest } = readSeriesLamp(circuit, setting, meter.watts)
       return { ok: true, value: { ...meter, lamp, amps, lamps: readSolution(behind, rest).lamps } }

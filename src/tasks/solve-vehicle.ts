@@ -1,6 +1,6 @@
-import { layFaults, prepareCircuit, solveSetting, type Circuit, type Condition, type Setting, type SolvedSetting } from '../circuit/index.ts'
+import { layFaults, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type SolvedSetting } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
-import type { Wiring } from '../record/index.ts'
+import type { Params, Wiring } from '../record/index.ts'
 import { readFault } from './read-fault.ts'
 import { readAll, refuseForm, type NameRefusal, type Read } from './refusal.ts'
 import { readSetting, type SettingWords } from './read-setting.ts'
@@ -38,18 +38,22 @@ function readyCircuit(wiring: Wiring, { steps, faults }: SolveWords): Read<{ cir
   return settings.ok ? { ok: true, value: { circuit: faulty, settings: settings.value } } : settings
 }
 
-/** A changed parameter may make no sense for its part: the kind's own schema says so. */
-function layFaultsOn(circuit: Circuit, faults: Parameters<typeof layFaults>[2]): Circuit | NameRefusal {
-  const laid = layFaults(circuit, partKinds, faults)
+/** A changed parameter may make no sense for its part: the kind's own schema says so, before any law is built from it. */
+function layFaultsOn(circuit: Circuit, faults: readonly Fault[]): Circuit | NameRefusal {
   for (const fault of faults) {
-    if (fault.kind !== 'set') continue
-    const part = laid.network.wiring.parts.get(fault.part)
-    const kind = partKinds.find(({ kind }) => kind === part?.kind)
-    const checked = kind?.params.safeParse(part?.params)
-    if (checked?.success === false) {
-      const said = checked.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`).join('; ')
-      return { sentence: `${fault.part} cannot have ${fault.param.join('.')} = ${fault.value} (${said})`, valid: Object.keys(kind?.params.shape ?? {}) }
-    }
+    const refusal = fault.kind === 'set' ? refuseParameter(circuit.network.wiring, fault) : null
+    if (refusal) return refusal
   }
-  return laid
+  return layFaults(circuit, partKinds, faults)
+}
+
+function refuseParameter(wiring: Wiring, { part: id, param, value }: Extract<Fault, { kind: 'set' }>): NameRefusal | null {
+  const part = wiring.parts.get(id)
+  const kind = partKinds.find((one) => one.kind === part?.kind)
+  if (!part || !kind) return null
+  const params = setIn(part.params, param, value) as Params
+  const checked = kind.params.strict().safeParse(params)
+  const said = checked.success ? (kind.check?.(params) ?? []).map(({ path, expected, received }) => `${path.join('.')}: expected ${expected}, found ${received}`)
+    : checked.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`)
+  return said.length ? { sentence: `${id} cannot have ${param.join('.')} = ${value} (${said.join('; ')})`, valid: Object.keys(kind.params.shape) } : null
 }

@@ -31,7 +31,7 @@ describe('a stepped control', () => {
   })
 
   it('tells what springs back, and what moves it', () => {
-    const plan = across({ axes: { p: { positions: ['off', 'run', 'start'], rest: 'run', springsFrom: ['start'], movedBy: 'passenger' } }, rows: onOff().rows })
+    const plan = across({ axes: { p: { positions: ['off', 'run', 'start'], rest: 'run', springsFrom: ['start'], movedBy: 'passenger' } }, rows: { on: { when: { p: ['run'] }, joins: ['a', 'b'] } } })
     expect(circuitOf(plan).network.axes[0].spec).toMatchObject({ rest: 'run', springsFrom: ['start'], movedBy: 'passenger' })
   })
 

@@ -66,8 +66,8 @@ class Sheet {
     const floating = this.tieIslands(reference)
     const marked = ['loomwright second opinion', ...this.lines, ...this.hints(), `Vref ${this.node(reference)} 0 0`,
       '.options reltol=1e-8 abstol=1e-10 vntol=1e-10 gmin=1e-15 itl1=2000', '.end'].join('\n')
-    const digest = createHash('sha256').update(marked.replaceAll(/<[^>]*>/g, '#')).digest('hex')
-    return { text: marked.replaceAll(/[<>](?!=)/g, ''), digest, nodeOf: this.nodes, wires: this.wires, floating }
+    const digest = createHash('sha256').update(marked.replaceAll(/\{\{[^}]*\}\}/g, '#')).digest('hex')
+    return { text: marked.replaceAll(/\{\{|\}\}/g, ''), digest, nodeOf: this.nodes, wires: this.wires, floating }
   }
 
   /** Where to begin looking: the simulator fails to start on many filaments from nothing. Its equations, and so its answer, stay its own. */
@@ -75,7 +75,7 @@ class Sheet {
     const { voltages } = this.given.solved
     return [...this.nodes].flatMap(([point, node]) => {
       const volts = voltages[point]
-      return typeof volts === 'number' ? [`.nodeset V(${node})=<${volts.toFixed(2)}>`] : []
+      return typeof volts === 'number' ? [`.nodeset V(${node})={{${volts.toFixed(2)}}}`] : []
     })
   }
 
@@ -165,7 +165,7 @@ class Sheet {
 
   /** A resistance that was found around the inner problem. */
   private foundResistor(a: string, b: string, ohm: number): void {
-    if (this.node(a) !== this.node(b)) this.line('R', a, b, `<${ohm}>`)
+    if (this.node(a) !== this.node(b)) this.line('R', a, b, `{{${ohm}}}`)
   }
 
   /** I = I0·u·(u² + e²)^−0.225, u = V/V0, e = c^(−1/0.45). */
@@ -189,7 +189,7 @@ class Sheet {
 
   private source(plus: string, minus: string, emf: number, ohm: number): void {
     const inner = `${plus}~emf${this.lines.length}`
-    this.line('V', inner, minus, `<${emf}>`)
+    this.line('V', inner, minus, `{{${emf}}}`)
     this.resistor(plus, inner, Math.max(ohm, 1e-4))
   }
 

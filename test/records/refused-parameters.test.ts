@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest'
+import { partKinds } from '../../src/parts/index.ts'
+import { readRecord, writeRecord } from '../../src/record/index.ts'
+import { onOff } from '../builders/circuits.ts'
+import { makeRecord, part } from '../builders/record.ts'
+
+/** Paths and nearest names of what is wrong with one part. */
+function problemsOf(kind: string, params: Record<string, unknown>) {
+  const read = readRecord(writeRecord(makeRecord({ parts: [part('it', kind, params)] })), partKinds)
+  return read.ok ? [] : read.problems.map(({ path, nearest }) => `${path.join('.')}${nearest === undefined ? '' : ` (${nearest})`}`)
+}
+
+const control = (more: object) => ({ ...onOff(), ...more })
+
+describe('parameters of the right shape that name nothing', () => {
+  it.each([
+    ['a row at a position that is not there', 'control', control({ rows: { on: { when: { p: ['onn'] }, joins: ['a', 'b'] } } }), 'parts.it.params.rows.on.when.p.0 (on)'],
+    ['a row on an axis that is not there', 'control', control({ rows: { on: { when: { q: ['on'] }, joins: ['a', 'b'] } } }), 'parts.it.params.rows.on.when.q'],
+    ['a rest that is no position', 'control', control({ axes: { p: { positions: ['off', 'on'], rest: 'of' } } }), 'parts.it.params.axes.p.rest (off)'],
+    ['an axis of nothing', 'control', control({ axes: { p: { rest: 'off' } } }), 'parts.it.params.axes.p'],
+    ['a rest out of range', 'control', { axes: { p: { range: { from: 0, to: 100 }, rest: 500 } } }, 'parts.it.params.axes.p.rest'],
+    ['a resistor on an axis that is not there', 'control', control({ resistors: { r: { between: ['a', 'b'], axis: 'dim', ohmAt: [[0, 1]] } } }), 'parts.it.params.resistors.r.axis'],
+    ['a core without a winding', 'electromagnet', { windings: {} }, 'parts.it.params.windings'],
+    ['a release above the pull', 'electromagnet', { pullAt: 50, releaseAt: 80 }, 'parts.it.params.releaseAt'],
+    ['a winding to an end that is not there', 'control-box', { voltage: { windings: { shunt: { from: 'D', to: 'EE' } } } }, 'parts.it.params.voltage.windings.shunt.to (E)'],
+  ])('%s is a problem at its path', (_, kind, params, expected) => {
+    expect(problemsOf(kind, params)[0]).toBe(expected)
+  })
+
+  it('sound parameters are none', () => {
+    expect(problemsOf('control', onOff())).toEqual([])
+    expect(problemsOf('electromagnet', {})).toEqual([])
+  })
+})
