@@ -126,6 +126,14 @@ class NetworkDraft {
         })
         return fallback.value
       },
+      choice<T extends string | boolean>(key: string, usual: T, why: string): T {
+        const value = part.params[key]
+        if (value !== undefined && value !== 'unknown') return value as T
+        assumed.push({
+          path: `parts.${part.id}.params.${key}`, value: usual, why: value === 'unknown' ? `stated as unknown: ${why}` : why, source: 'common practice, no source',
+        })
+        return usual
+      },
       note(assumption: Assumption) { assumed.push({ ...assumption, path: `parts.${part.id}.${assumption.path}` }) },
     }
   }

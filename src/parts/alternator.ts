@@ -15,7 +15,7 @@ const params = z.object({
   excitingA: known(z.number().positive()).optional(),
   excitedAtRpm: known(z.number().positive()).optional(),
   /** What the built-in regulator holds at its set volts. */
-  senses: z.enum(['D+', 'B+']).optional(),
+  senses: known(z.enum(['D+', 'B+'])).optional(),
 })
 
 /** One silicon junction on the way, V; two on the way out. Common practice, no source. */
@@ -51,7 +51,7 @@ export const alternator: PartKind = {
     { what: 'field diodes open', fault: 'open:*.field-diodes', likelihood: 'seen' },
     { what: 'main diodes open', fault: 'open:*.main-diodes', likelihood: 'rare' },
   ],
-  build(part, ctx) {
+  build(_, ctx) {
     const nameplate = readNameplate(ctx)
     const rotorOhm = ctx.number(['rotorOhm'], practice(bySystem(ctx, 3.2, 2), 'rotor and brushes'))
     const { emfPerField, ratio, impedance, setV } = nameplate(rotorOhm)
@@ -63,7 +63,7 @@ export const alternator: PartKind = {
       residual: (now) => sign * emfPerField(0, rpm(now)),
       ceiling: (now) => sign * emfPerField(50 * setV / rotorOhm, rpm(now)),
     }
-    const sensed = part.params.senses === 'B+' ? 'B+' : 'D+'
+    const sensed = ctx.choice<'D+' | 'B+'>('senses', 'D+', 'a built-in regulator fed by its field diodes')
     const way = (from: string, to: string) => (sign > 0 ? { from, to } : { from: to, to: from })
     const diode = (ratedA: number) => ({ kind: 'diode', forwardV: 2 * JUNCTION_V, ratedA, emission: EMISSION, ohm: DIODE_OHM_V / ratedA } as const)
     return {

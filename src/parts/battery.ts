@@ -5,7 +5,7 @@ import { practice, standard } from './defaults.ts'
 
 const params = z.object({
   capacityAh: known(z.number().positive()).optional(),
-  cells: z.int().positive().optional(),
+  cells: known(z.int().positive()).optional(),
   chargePercent: known(z.number().min(0).max(100)).optional(),
   tempC: known(z.number().min(-50).max(80)).optional(),
   /** Replaces the EMF from cells and charge. */

@@ -3,7 +3,7 @@ import { known, type PartKind } from '../record/index.ts'
 import { partDefaults } from '../standards/index.ts'
 import { standard } from './defaults.ts'
 
-const params = z.object({ primaryOhm: known(z.number().positive()).optional(), ballasted: z.boolean().optional() })
+const params = z.object({ primaryOhm: known(z.number().positive()).optional(), ballasted: known(z.boolean()).optional() })
 
 /** An ignition coil: its primary winding. The spark itself is not computed. */
 export const coil: PartKind = {
@@ -12,8 +12,8 @@ export const coil: PartKind = {
   params,
   terminals: () => [{ is: '15', marking: '15', what: 'supply (SW)' }, { is: '1', marking: '1', what: 'to the points (CB)' }],
   fails: () => [{ what: 'open primary', fault: 'open:*.primary', likelihood: 'seen' }, { what: 'wrong coil for the supply', fault: 'set:*.primaryOhm=1.5', likelihood: 'seen' }],
-  build(part, ctx) {
-    const usual = part.params.ballasted === true ? standard(partDefaults.ballastedCoilOhm, ctx.systemV / 12)
+  build(_, ctx) {
+    const usual = ctx.choice('ballasted', false, 'a coil without a ballast') ? standard(partDefaults.ballastedCoilOhm, ctx.systemV / 12)
       : ctx.systemV === 6 ? standard(partDefaults.coil6Ohm) : standard(partDefaults.plainCoil12Ohm, ctx.systemV / 12)
     const ohm = ctx.number(['primaryOhm'], usual)
     return { elements: [{ id: 'primary', from: '15', to: '1', law: { kind: 'resistor', ohm }, does: 'load' }] }

@@ -21,7 +21,7 @@ const params = z.object({
   cutoutContactOhm: known(z.number().positive()).optional(),
   regulatorContactOhm: known(z.number().positive()).optional(),
   /** Where the regulating contact sits: D to F, or F to E for a dynamo whose field begins at D. */
-  regulates: z.enum(['D-F', 'F-E']).optional(),
+  regulates: known(z.enum(['D-F', 'F-E'])).optional(),
   /**
    * Bobbins by their windings, in place of those that the figures above give. Inside the box the current goes from D to
    * `~a` (the current winding, or a strap), through the cut-out's contact to `~b`, and through the series windings by `~c` to A.
@@ -67,7 +67,7 @@ export const controlBox: PartKind = {
     const raw = part.params as BoxParams
     const voltage = voltageBobbin(raw, ctx), current = currentBobbin(raw, ctx), cutout = cutoutBobbin(raw, ctx)
     const contactOhm = ctx.number(['cutoutContactOhm'], practice(0.003, 'a heavy contact in use'))
-    const [from, to] = raw.regulates === 'F-E' ? ['F', 'E'] : ['D', 'F']
+    const [from, to] = ctx.choice<'D-F' | 'F-E'>('regulates', 'D-F', 'the field earthed in the dynamo') === 'F-E' ? ['F', 'E'] : ['D', 'F']
     return {
       elements: [
         ...(current ? current.bobbin.elements : [{ id: 'strap', from: 'D', to: '~a', law: { kind: 'resistor' as const, ohm: 0 }, does: 'joint' as const }]),

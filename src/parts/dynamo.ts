@@ -14,9 +14,9 @@ const params = z.object({
   fieldOhm: known(z.number().positive()).optional(),
   armatureOhm: known(z.number().positive()).optional(),
   /** Where the field's second end sits: on the case, or on D (then the regulator earths F). */
-  fieldTo: z.enum(['case', 'D']).optional(),
+  fieldTo: known(z.enum(['case', 'D'])).optional(),
   /** Residual magnetism: for the vehicle's earth, the other way, or gone. */
-  residual: z.enum(['right', 'reversed', 'none']).optional(),
+  residual: known(z.enum(['right', 'reversed', 'none'])).optional(),
 })
 
 /** Cut-in and regulated volts to rated volts: those of a published 12 V regulator. */
@@ -50,7 +50,7 @@ export const dynamo: PartKind = {
     { what: 'lost residual magnetism', fault: 'set:*.residual=none', likelihood: 'common' },
     { what: 'polarised the wrong way', fault: 'set:*.residual=reversed', likelihood: 'seen' },
   ],
-  build(part, ctx) {
+  build(_, ctx) {
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const ratedA = ctx.number(['ratedA'], practice(bySystem(ctx, 20, -0.5), 'a dynamo of usual size'))
     const cutInRpm = ctx.number(['cutInRpm'], practice(1100, 'a small dynamo, warm'))
@@ -63,7 +63,7 @@ export const dynamo: PartKind = {
       armatureFrom({ cutInV, fullV: ratedV * REGULATED, ratedA, speeds: fullRpm / cutInRpm, fieldOhm }), 'from rated amps at full-output speed, armature reaction included'))
     const emfV = cutInV * (1 + armatureOhm / fieldOhm) / (1 + RESIDUAL)
     const emfAt = (fieldA: number, rpm: number, kept: number) => emfV * rpm / cutInRpm * (magnetised(fieldA * fieldOhm / cutInV) + kept)
-    const kept = RESIDUAL * { right: ctx.earth === 'positive' ? -1 : 1, reversed: ctx.earth === 'positive' ? 1 : -1, none: 0 }[(part.params.residual as 'right' | undefined) ?? 'right']
+    const kept = RESIDUAL * { right: ctx.earth === 'positive' ? -1 : 1, reversed: ctx.earth === 'positive' ? 1 : -1, none: 0 }[ctx.choice<'right' | 'reversed' | 'none'>('residual', 'right', 'polarised for this vehicle')]
     const rpm = (now: Now) => now.engineRpm * ratio
     const machine: MachineSpec = {
       id: 'armature',
@@ -74,7 +74,7 @@ export const dynamo: PartKind = {
     return {
       elements: [
         { id: 'armature', from: 'D', to: 'case', does: 'source', law: (now) => ({ kind: 'source', emfV: now.emf('armature'), ohm: armatureOhm }) },
-        part.params.fieldTo === 'D'
+        ctx.choice<'case' | 'D'>('fieldTo', 'case', 'the field earthed in the dynamo') === 'D'
           ? { id: 'field', from: 'D', to: 'F', does: 'winding', law: { kind: 'resistor', ohm: fieldOhm } }
           : { id: 'field', from: 'F', to: 'case', does: 'winding', law: { kind: 'resistor', ohm: fieldOhm } },
       ],

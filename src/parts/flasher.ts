@@ -4,7 +4,7 @@ import { practice, relayContact } from './defaults.ts'
 
 const params = z.object({
   /** Hot wire: dark first, the wire carries the lamps' current while they are dark. Bimetal: lit first, heated while they are lit. */
-  type: z.enum(['hot-wire', 'bimetal']).optional(),
+  type: known(z.enum(['hot-wire', 'bimetal'])).optional(),
   ratedW: known(z.number().positive()).optional(),
   ratedV: known(z.number().positive()).optional(),
   /** Hot wire with its series resistor, in circuit while the lamps are dark. */
@@ -42,8 +42,8 @@ export const flasher: PartKind = {
     { what: 'contact welded', fault: 'hold:*=lit', likelihood: 'seen' },
     { what: 'tell-tale contact does not make', fault: 'open:*.telltale', likelihood: 'seen' },
   ],
-  build(part, ctx) {
-    const isHotWire = part.params.type !== 'bimetal'
+  build(_, ctx) {
+    const isHotWire = ctx.choice<'hot-wire' | 'bimetal'>('type', 'hot-wire', 'the usual flasher of the time') === 'hot-wire'
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const ratedA = ctx.number(['ratedW'], practice(42, 'two lamps of 21 W')) / ratedV
     const contact = { kind: 'resistor', ohm: ctx.number(['contactOhm'], relayContact(ctx)) } as const

@@ -6,7 +6,7 @@ import { practice, recordOr } from './defaults.ts'
 const params = z.object({
   ratingA: known(z.number().positive()).optional(),
   /** Whether the printed rating is what it carries for ever or what blows it. */
-  ratingMeans: z.enum(['continuous', 'blow', 'unknown']).optional(),
+  ratingMeans: known(z.enum(['continuous', 'blow'])).optional(),
   blowA: known(z.number().positive()).optional(),
   ohm: known(z.number().min(0)).optional(),
 })
@@ -29,11 +29,9 @@ export const fuse: PartKind = {
     { what: 'blown', fault: 'open:*', likelihood: 'common' },
     { what: 'dirty or loose clips', fault: 'ohms:*=0.3', likelihood: 'common' },
   ],
-  build(part, ctx) {
+  build(_, ctx) {
     const ratingA = ctx.number(['ratingA'], practice(35, 'a common large fuse; the rating is not stated'))
-    const { ratingMeans } = part.params
-    if (ratingMeans === undefined || ratingMeans === 'unknown') ctx.note({ path: 'params.ratingMeans', value: 'continuous', why: 'whether the printed rating blows it or is carried is not stated', source: 'common practice, no source' })
-    const byRating = ratingMeans === 'blow' ? 1 : BLOW_RATIO
+    const byRating = ctx.choice<'continuous' | 'blow'>('ratingMeans', 'continuous', 'whether the printed rating is carried or blows it is not stated') === 'blow' ? 1 : BLOW_RATIO
     const blowA = ctx.number(['blowA'], practice(ratingA * byRating, 'from the printed rating'))
     const ohm = ctx.number(['ohm'], recordOr(ctx, 'fuseOhm', practice(partDefaults.fuseClipsMohm.value / 1000 + ELEMENT_V / ratingA, 'clips, and element by rating')))
     return {

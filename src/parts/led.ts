@@ -8,7 +8,7 @@ const params = z.object({
   /** Volts across the diodes alone at the rated current. */
   forwardV: known(z.number().positive()).optional(),
   /** Lit either way round. */
-  bridge: z.boolean().optional(),
+  bridge: known(z.boolean()).optional(),
   colour: z.string().optional(),
 })
 
@@ -26,13 +26,14 @@ export const led: PartKind = {
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const ratedA = ctx.number(['ratedA'], practice(0.02, 'a small LED lamp'))
     const forwardV = ctx.number(['forwardV'], practice(2, 'one red or amber diode'))
+    const isBridged = ctx.choice('bridge', false, 'it lights one way round only')
     const law = { kind: 'diode', forwardV, ratedA, emission: 2, ohm: Math.max(0, (ratedV - forwardV) / ratedA) } as const
     const one = (id: string, from: string, to: string): ElementSpec => ({
       id, from, to, does: 'load', ratedV, fedFrom: 10, law: { ...law, forwardV: ratedV },
     })
     return {
-      elements: part.params.bridge === true ? [one('', 'in', 'out'), one('back', 'out', 'in')] : [one('', 'in', 'out')],
-      lamps: [{ id: '', element: '', ...(part.params.bridge === true ? { beside: ['back'] } : {}), ratedV, ratedA, ...(typeof part.params.colour === 'string' ? { colour: part.params.colour } : {}) }],
+      elements: isBridged ? [one('', 'in', 'out'), one('back', 'out', 'in')] : [one('', 'in', 'out')],
+      lamps: [{ id: '', element: '', ...(isBridged ? { beside: ['back'] } : {}), ratedV, ratedA, ...(typeof part.params.colour === 'string' ? { colour: part.params.colour } : {}) }],
     }
   },
 }

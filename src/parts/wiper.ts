@@ -12,7 +12,7 @@ const params = z.object({
   /** The cam's positions in order; the first is where the blades park. */
   camPositions: z.array(z.string()).min(2).optional(),
   /** While parked the park terminal is joined to `out`, which brakes the motor. */
-  brakes: z.boolean().optional(),
+  brakes: known(z.boolean()).optional(),
   parkOhm: known(z.number().min(0)).optional(),
 })
 type WiperParams = z.infer<typeof params>
@@ -39,7 +39,8 @@ export const wiper: PartKind = {
     ...Object.keys((raw as WiperParams).brushes ?? { low: {} }).map((id) => ({ what: `worn brush, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const })),
   ],
   build(part, ctx) {
-    const { brushes, camPositions = CAM, brakes = false } = part.params as WiperParams
+    const { brushes, camPositions = CAM } = part.params as WiperParams
+    const brakes = ctx.choice('brakes', false, 'the park contact only opens')
     const ratedV = ctx.number(['ratedV'], practice(ctx.systemV, 'system volts'))
     const made = Object.keys(brushes ?? { low: {} }).map((id) => {
       const ratedA = ctx.number(['brushes', id, 'ratedA'], practice(bySystem(ctx, id === 'high' ? 3.5 : 2.5, -1), 'a wiper motor on a wet screen'))

@@ -39,6 +39,8 @@ export interface BuildContext {
    * finding out is asked for only then. Path is inside the parameters.
    */
   number(path: readonly (string | number)[], fallback: Default | (() => Default)): number
+  /** The stated choice, or the usual one, which is then recorded as assumed. The path is one key. */
+  choice<T extends string | boolean>(key: string, usual: T, why: string): T
   note(assumption: Assumption): void
 }
 

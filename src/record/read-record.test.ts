@@ -44,8 +44,8 @@ describe('shape', () => {
       sample.wires.w3.ends[1].at = 'fornt:1'
     })).toEqual([
       'title: expected a text of at most 2000 letters, found 3.',
-      'supply.early.systemV: expected 6, or 12, or 24, found 8.',
-      'supply.late.earth: expected one of "negative", "positive", "none", found "negativ"; the nearest is negative.',
+      'supply.early.systemV: expected 6, or 12, or 24, or "unknown", found 8.',
+      'supply.late.earth: expected one of "negative", "positive", "none", or "unknown", found "negativ"; the nearest is negative.',
       'parts.tail.kind: expected one of battery, lamp, control, relay, found "lmap"; the nearest is lamp.',
       'wires.w1.lenghtMm: lenghtMm is not known here; the nearest is lengthMm.',
       'wires.w2.ends.0.tailMm: expected a number from 0 to 100000, or "unknown", found "long".',

@@ -4,13 +4,13 @@ import { compareIds, inIdOrder } from './compare-ids.ts'
 import { findExceptions } from './find-exceptions.ts'
 import { matchHalves } from './match-halves.ts'
 import type { PartKind } from './part-kind.ts'
-import type { JsonObject } from './path.ts'
+import { showPath, type JsonObject, type Path } from './path.ts'
 import type { Problem } from './problem.ts'
 import { resolveDuties } from './resolve-duties.ts'
 import { keepFittingLies, resolveLooms } from './resolve-looms.ts'
 import { resolvePart } from './resolve-part.ts'
 import { assume, clash, editionOf, holds, keepFitting, party, type CannotTell, type Conflict, type Resolving } from './resolving.ts'
-import type { Fits, Vehicle, WiringRecord } from './schema.ts'
+import type { Fits, Unknown, Vehicle, WiringRecord } from './schema.ts'
 import { findVehicleProblems } from './vehicle-problems.ts'
 import type { EngineSpeeds, Wiring, WiringPart } from './wiring.ts'
 
@@ -103,13 +103,23 @@ function withoutFits<T extends { readonly fits?: Fits }>(_id: string, { fits: _f
 }
 
 /** Exactly one supply must be left. What is given back beside a conflict is never shown. */
-function resolveSupply(resolving: Resolving): WiringRecord['supply'][string] {
+function resolveSupply(resolving: Resolving): Pick<Wiring, 'systemV' | 'earth'> {
   const left = listFitting(resolving, resolving.record.supply, 'supply')
   const parties = inIdOrder(left.length > 1 ? Object.fromEntries(left) : resolving.record.supply).map(([id, { fits }]) => party(['supply', id], fits))
   if (left.length > 1) clash(resolving, ['supply'], 'several supplies', `this vehicle has ${left.length} supplies`, parties)
   const isOpen = resolving.cannotTell.some(({ at }) => at[0] === 'supply')
   if (left.length === 0 && !isOpen) clash(resolving, ['supply'], 'no supply', 'no supply is meant for this vehicle', parties)
-  return left[0]?.[1] ?? { systemV: 12, earth: 'negative' }
+  const [id, { systemV, earth }] = left[0] ?? ['', USUAL_SUPPLY]
+  return { systemV: knownOr(resolving, ['supply', id, 'systemV'], systemV, 12, 'find out the volts of the system'), earth: knownOr(resolving, ['supply', id, 'earth'], earth, 'negative', 'find out which pole is earthed') }
+}
+
+const USUAL_SUPPLY = { systemV: 12, earth: 'negative' } as const
+
+/** Nothing can be said of a vehicle whose supply is not known: what to find out is asked for. */
+function knownOr<T>(resolving: Resolving, at: Path, value: T | Unknown, usual: T, ask: string): T {
+  if (value !== 'unknown') return value as T
+  resolving.cannotTell.push({ at, ask: [ask], sentence: `${showPath(at)}: it is stated as unknown; ${ask}.` })
+  return usual
 }
 
 const USUAL_ENGINE: EngineSpeeds = { crankingRpm: 150, idleRpm: 700, cruiseRpm: 2500 }
@@ -121,13 +131,19 @@ function resolveEngine(resolving: Resolving): EngineSpeeds {
     clash(resolving, ['engine'], 'several engine rows', `this vehicle has ${left.length} rows of engine speeds`, parties)
   }
   if (left.length > 0) {
-    const { crankingRpm, idleRpm, cruiseRpm } = left[0][1]
-    return { crankingRpm, idleRpm, cruiseRpm }
+    return readSpeeds(resolving, left[0][1], 'stated as unknown')
   }
-  for (const [key, value] of Object.entries(USUAL_ENGINE)) {
-    assume(resolving, { path: `engine.${key}`, value, why: 'the record states no engine speeds for this vehicle', source: 'common practice, no source' })
+  return readSpeeds(resolving, {}, 'the record states no engine speeds for this vehicle')
+}
+
+function readSpeeds(resolving: Resolving, stated: { readonly [K in keyof EngineSpeeds]?: number | Unknown }, why: string): EngineSpeeds {
+  const speed = (key: keyof EngineSpeeds): number => {
+    const value = stated[key]
+    if (typeof value === 'number') return value
+    assume(resolving, { path: `engine.${key}`, value: USUAL_ENGINE[key], why, source: 'common practice, no source' })
+    return USUAL_ENGINE[key]
   }
-  return USUAL_ENGINE
+  return { crankingRpm: speed('crankingRpm'), idleRpm: speed('idleRpm'), cruiseRpm: speed('cruiseRpm') }
 }
 
 function listFitting<T extends { readonly fits?: Fits }>(

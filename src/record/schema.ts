@@ -116,13 +116,13 @@ const loom = z.strictObject({
 })
 
 const place = z.strictObject({
-  title: text, xMm: z.number().optional(), yMm: z.number().optional(), zMm: z.number().optional(), fits: fits.optional(),
+  title: text, xMm: known(z.number()).optional(), yMm: known(z.number()).optional(), zMm: known(z.number()).optional(), fits: fits.optional(),
 })
 const run = z.strictObject({
   from: id, to: id, lengthMm, passages: z.array(id).optional(), besideMetal: id.optional(), fits: fits.optional(),
 })
 const passage = z.strictObject({
-  title: text, form: z.enum(['hole', 'tube', 'groove', 'clip']),
+  title: text, form: known(z.enum(['hole', 'tube', 'groove', 'clip'])),
   insideMm: known(z.number().positive()).optional(), largestFittingMm: known(z.number().positive()).optional(), fits: fits.optional(),
 })
 
@@ -136,12 +136,12 @@ const duty = z.strictObject({
 })
 
 const supply = z.strictObject({
-  systemV: z.union([z.literal(6), z.literal(12), z.literal(24)]),
-  earth: z.enum(['negative', 'positive', 'none']), fits: fits.optional(),
+  systemV: known(z.union([z.literal(6), z.literal(12), z.literal(24)])),
+  earth: known(z.enum(['negative', 'positive', 'none'])), fits: fits.optional(),
 })
 
 const engine = z.strictObject({
-  crankingRpm: z.number().positive(), idleRpm: z.number().positive(), cruiseRpm: z.number().positive(), fits: fits.optional(),
+  crankingRpm: known(z.number().positive()), idleRpm: known(z.number().positive()), cruiseRpm: known(z.number().positive()), fits: fits.optional(),
 })
 
 const claim = z.strictObject({

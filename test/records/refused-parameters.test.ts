@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { partKinds } from '../../src/parts/index.ts'
-import { readRecord, writeRecord } from '../../src/record/index.ts'
-import { onOff } from '../builders/circuits.ts'
+import { readRecord, resolveVehicle, writeRecord } from '../../src/record/index.ts'
+import { circuitOf, onOff } from '../builders/circuits.ts'
 import { makeRecord, part } from '../builders/record.ts'
 
 /** Paths and nearest names of what is wrong with one part. */
@@ -15,7 +15,7 @@ const control = (more: object) => ({ ...onOff(), ...more })
 describe('parameters of the right shape that name nothing', () => {
   it.each([
     ['a row at a position that is not there', 'control', control({ rows: { on: { when: { p: ['onn'] }, joins: ['a', 'b'] } } }), 'parts.it.params.rows.on.when.p.0 (on)'],
-    ['a row on an axis that is not there', 'control', control({ rows: { on: { when: { q: ['on'] }, joins: ['a', 'b'] } } }), 'parts.it.params.rows.on.when.q'],
+    ['a row on an axis that is not there', 'control', control({ rows: { on: { when: { q: ['on'] }, joins: ['a', 'b'] } } }), 'parts.it.params.rows.on.when.q (p)'],
     ['a rest that is no position', 'control', control({ axes: { p: { positions: ['off', 'on'], rest: 'of' } } }), 'parts.it.params.axes.p.rest (off)'],
     ['an axis of nothing', 'control', control({ axes: { p: { rest: 'off' } } }), 'parts.it.params.axes.p'],
     ['a rest out of range', 'control', { axes: { p: { range: { from: 0, to: 100 }, rest: 500 } } }, 'parts.it.params.axes.p.rest'],
@@ -30,5 +30,25 @@ describe('parameters of the right shape that name nothing', () => {
   it('sound parameters are none', () => {
     expect(problemsOf('control', onOff())).toEqual([])
     expect(problemsOf('electromagnet', {})).toEqual([])
+  })
+})
+
+describe('what is stated as unknown', () => {
+  it('is read everywhere but in ids, and asked for where nothing can be said without it', () => {
+    const record = makeRecord({
+      supply: { s: { systemV: 'unknown', earth: 'unknown' } }, engine: { e: { crankingRpm: 'unknown', idleRpm: 650, cruiseRpm: 'unknown' } },
+      places: { p: { title: 'Somewhere', xMm: 'unknown' } }, passages: { g: { title: 'Grommet', form: 'unknown' } },
+      parts: [part('fuse', 'fuse', { ratingMeans: 'unknown' }), part('dynamo', 'dynamo', { fieldTo: 'unknown', residual: 'unknown' })],
+    })
+    const read = readRecord(writeRecord(record), partKinds)
+    expect(read.ok).toBe(true)
+    const resolved = resolveVehicle(record, {}, partKinds)
+    expect(!resolved.ok && resolved.cannotTell.map(({ ask }) => ask[0])).toEqual(['find out the volts of the system', 'find out which pole is earthed'])
+  })
+
+  it('is taken as usual, and said, where a usual value exists', () => {
+    const { assumed } = circuitOf({ metals: ['body'], engine: { e: { crankingRpm: 'unknown', idleRpm: 650, cruiseRpm: 2400 } }, parts: [part('dynamo', 'dynamo', { residual: 'unknown' })] }).network
+    expect(assumed.find(({ path }) => path === 'engine.crankingRpm')).toMatchObject({ value: 150, why: 'stated as unknown' })
+    expect(assumed.find(({ path }) => path === 'parts.dynamo.params.residual')).toMatchObject({ value: 'right', why: expect.stringContaining('stated as unknown') as string })
   })
 })
