@@ -22,12 +22,17 @@ export function positionsOf(part: NetPart, setting: Setting, speeds: EngineSpeed
   ]))
 }
 
+/** The position of every axis of every part, by `control.axis`. */
+export function allPositions({ parts, wiring }: Network, setting: Setting): ReadonlyMap<string, string | number> {
+  return new Map(parts.flatMap((part) => [...positionsOf(part, setting, wiring.engine)].map(([axis, position]) => [`${part.id}.${axis}`, position] as const)))
+}
+
 /** The limits of the record that a setting breaks: combinations of positions that cannot occur. */
-export function brokenLimits({ wiring, parts, axes }: Network, setting: Setting): string[] {
+export function brokenLimits(network: Network, setting: Setting): string[] {
+  const { wiring, axes } = network
   if (wiring.limits.size === 0) return []
-  const at = new Map<string, string>()
-  for (const part of parts) for (const [axis, position] of positionsOf(part, setting, wiring.engine)) at.set(`${part.id}.${axis}`, String(position))
-  const positionAt = (key: string) => at.get(key) ?? at.get(axes.find(({ id }) => id.startsWith(`${key}.`))?.id ?? '') ?? ''
+  const at = allPositions(network, setting)
+  const positionAt = (key: string) => String(at.get(key) ?? at.get(axes.find(({ id }) => id.startsWith(`${key}.`))?.id ?? '') ?? '')
   const engine = [String(setting.engine), engineMode(setting.engine, wiring.engine)]
   const isAt = (key: string, positions: readonly string[]) => (key === 'engine' ? engine : [positionAt(key)]).some((one) => positions.includes(one))
   return [...wiring.limits].filter(([, { never }]) => Object.entries(never).every(([key, positions]) => isAt(key, positions))).map(([id]) => id)

@@ -3,7 +3,7 @@ import { Circuit, copyCondition, type Condition } from './circuit.ts'
 import { layFaults } from './lay-faults.ts'
 import { buildNetwork, type Network } from './network.ts'
 import { walkPhases } from './phases.ts'
-import { brokenLimits } from './positions.ts'
+import { allPositions, brokenLimits } from './positions.ts'
 import { readSolution } from './read-solution.ts'
 import { restCondition, settle, type Settled } from './settle.ts'
 import type { Fault, Setting, Solution, SolvedSetting } from './solved.ts'
@@ -18,6 +18,8 @@ export interface SolveOptions {
   readonly fromSetting?: Setting
   /** Leave out the search for other standing states. */
   readonly skipStanding?: boolean
+  /** Told now and then how far the search for other standing states is. */
+  readonly onProgress?: (said: string) => void
 }
 
 /** The circuit of a wiring, ready to be solved for any setting. Faults are laid on it, the wiring stays as it is. */
@@ -34,9 +36,9 @@ export function solveSetting(circuit: Circuit, setting: Setting, options: SolveO
   const { settled } = walk
   const shown = readSolution(circuit, settled.condition)
   const cycle = settled.outcome === 'chatters' ? settled.cycle.map((step) => stepSolution(circuit, setting, step)) : undefined
-  const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled)
+  const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled, options.onProgress)
   const solved: SolvedSetting = {
-    setting, ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, standing,
+    setting, positions: Object.fromEntries(allPositions(circuit.network, setting)), ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, standing,
     assumed: circuit.network.assumed, notes: [...walk.notes, ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
   }
   return { solved, condition: settled.condition }

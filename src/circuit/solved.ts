@@ -53,6 +53,8 @@ export interface PhaseResult {
 /** The whole answer for one setting. The solution's own fields show the resting phase, or the brightest phase of a cycle. */
 export interface SolvedSetting extends Solution {
   readonly setting: Setting
+  /** Where every axis stood, by `control.axis`: as set, as the engine moved it, or at rest. */
+  readonly positions: Readonly<Record<string, string | number>>
   readonly outcome: 'rests' | 'chatters'
   /** The steps of a chatter, each with its solution. */
   readonly cycle?: readonly Solution[]

@@ -14,14 +14,16 @@ const MOST_ENUMERATED = 12
  * more from all made, each made alone, and what every setting one control away leaves behind; and from machines
  * fully excited. Only resting states count.
  */
-export function findStanding(circuit: Circuit, setting: Setting, main: Settled): StandingState[] {
+export function findStanding(circuit: Circuit, setting: Setting, main: Settled, onProgress?: (said: string) => void): StandingState[] {
   const { network } = circuit
   const couldHold = network.states.some(({ spec }) => spec.made !== undefined) || network.machines.length > 0
   if (!couldHold) return []
   const known = main.outcome === 'rests' ? [main.condition] : []
   const found: { condition: Condition; state: StandingState }[] = []
   const mainRunsOn = coilAmps(circuit, setting) > RUNS_ON_A
-  for (const { from, condition } of startsFor(circuit, setting, main)) {
+  const starts = startsFor(circuit, setting, main)
+  for (const [i, { from, condition }] of starts.entries()) {
+    onProgress?.(`other standing states, start ${i + 1} of ${starts.length}`)
     const settled = settle(circuit, setting, condition)
     if (settled.outcome !== 'rests') continue
     if ([...known, ...found.map((one) => one.condition)].some((other) => isSame(other, settled.condition))) continue

@@ -1,5 +1,5 @@
 import type { ElementSpec, Now, PartModel } from '../record/index.ts'
-import type { LampResult, Setting, SolvedSetting, Solution } from '../circuit/index.ts'
+import type { LampResult, SolvedSolution } from '../circuit/index.ts'
 import type { LiveLine, ScenePiece, SceneWire } from './scene.ts'
 import type { CoreLive } from './symbols/symbol.ts'
 
@@ -53,22 +53,15 @@ function nowOf(part: string, model: PartModel | undefined, solved: SolvedSetting
   return {
     state: stateOf,
     phase: solved?.at[part] ?? model?.phase?.start ?? '',
-    position: (axis) => positionOf(part, model, axis, solved?.setting),
+    position: (axis) => positionOf(part, model, axis, solved),
     engineRpm: 0, pointsOpen: solved?.setting.engine === 'stopped-open', battery: solved?.setting.battery ?? 'full',
     emf: () => 0, regulatorOhm: () => 0, kept: () => 0,
   }
 }
 
-/** Where an axis stands: as set, else as the engine moves it, else at rest. */
-export function positionOf(part: string, model: PartModel | undefined, axis: string, setting: Setting | undefined): string | number {
-  const spec = model?.axes?.find(({ id }) => id === axis)
-  return setting?.controls[`${part}.${axis}`] ?? spec?.follows?.[engineMode(setting)] ?? spec?.rest ?? ''
-}
-
-function engineMode(setting: Setting | undefined): 'stopped' | 'cranking' | 'running' {
-  const engine = setting?.engine ?? 'stopped'
-  if (engine === 'stopped' || engine === 'stopped-open' || engine === 0) return 'stopped'
-  return engine === 'cranking' ? 'cranking' : 'running'
+/** Where an axis stands; at rest where nothing is solved. */
+export function positionOf(part: string, model: PartModel | undefined, axis: string, solved: SolvedSetting | null): string | number {
+  return solved?.positions[`${part}.${axis}`] ?? model?.axes?.find(({ id }) => id === axis)?.rest ?? ''
 }
 
 // --- live lines beside the symbols ---
@@ -87,7 +80,7 @@ export function liveText(piece: ScenePiece, live: LiveLine, solved: SolvedSettin
 
 function axisText({ part, model }: ScenePiece, live: LiveLine, solved: SolvedSetting | null): LiveText {
   const axis = model?.axes?.find(({ id }) => id === live.key)
-  const position = positionOf(part.id, model, live.key ?? '', solved?.setting)
+  const position = positionOf(part.id, model, live.key ?? '', solved)
   const said = typeof position === 'number' ? `${Math.round(position * 10) / 10} ${axis?.range?.unit ?? ''}`.trim() : position
   return { text: `${live.prefix ?? ''}${said}`, tone: position === axis?.rest ? 'soft' : 'ink' }
 }

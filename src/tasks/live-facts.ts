@@ -1,4 +1,4 @@
-import { describeConductor, type Setting, type SolvedSetting } from '../circuit/index.ts'
+import { describeConductor, type SolvedSetting } from '../circuit/index.ts'
 import { positionOf, sayAmps, wireColour, wireSize, type WireColour } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { PartModel, WiringPart, WiringWire } from '../record/index.ts'
@@ -74,7 +74,7 @@ function partFacts(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): 
     pick: { kind: 'part', id: part.id }, kicker: part.tag ? `Part ${part.tag}` : 'Part', title: part.title, colour: null,
     under: [KIND_WORDS[part.kind] ?? part.kind.replace('-', ' '), placeOf(live, part)].filter((word) => word !== '').join(' · '),
     rows: [
-      ...axisRows(part, model, solved.setting), ...lampRows(part, model, solved), ...elementRows(part, model, solved),
+      ...axisRows(part, model, solved), ...lampRows(part, model, solved), ...elementRows(part, model, solved),
       ...stateRows(part, model, solved), ...terminalRows(live, solved, part),
     ],
     judgement: judgePart(part, model, solved),
@@ -92,9 +92,9 @@ function placeOf({ wiring }: LiveVehicle, { place, title }: WiringPart): string 
 
 const keyOf = (part: string, inner: string) => inner === '' ? part : `${part}.${inner}`
 
-function axisRows(part: WiringPart, model: PartModel | undefined, setting: Setting): FactRow[] {
+function axisRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
   return (model?.axes ?? []).map((axis) => ({
-    name: axis.title === part.title ? 'Position' : axis.title, said: `${positionOf(part.id, model, axis.id, setting)}${axis.range?.unit ? ` ${axis.range.unit}` : ''}`,
+    name: axis.title === part.title ? 'Position' : axis.title, said: `${positionOf(part.id, model, axis.id, solved)}${axis.range?.unit ? ` ${axis.range.unit}` : ''}`,
   }))
 }
 

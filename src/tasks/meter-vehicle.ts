@@ -18,8 +18,8 @@ export type MeterReading =
   | { readonly kind: 'series-lamp'; readonly watts: number; readonly amps: number; readonly lamp: LampResult; readonly lamps: Readonly<Record<string, LampResult>> }
 
 /** Reads a meter on the vehicle in a chain of settings, with the faults laid on it. */
-export function meterVehicle(wiring: Wiring, words: SolveWords, meter: MeterWords): Read<MeterReading> {
-  const solved = solveVehicle(wiring, words)
+export function meterVehicle(wiring: Wiring, words: SolveWords, meter: MeterWords, onProgress?: (said: string) => void): Read<MeterReading> {
+  const solved = solveVehicle(wiring, words, onProgress)
   return solved.ok ? readMeter(solved.value, meter) : solved
 }
 

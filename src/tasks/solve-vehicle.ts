@@ -11,15 +11,16 @@ export interface SolveWords { readonly steps: readonly SettingWords[]; readonly 
 export interface SolvedSteps { readonly circuit: Circuit; readonly settings: readonly Setting[]; readonly steps: readonly SolvedSetting[]; readonly condition: Condition }
 
 /** Solves each setting in turn; states made in one are there when the next begins. */
-export function solveVehicle(wiring: Wiring, words: SolveWords, onStep?: (done: number, of: number) => void): Read<SolvedSteps> {
+export function solveVehicle(wiring: Wiring, words: SolveWords, onProgress?: (said: string) => void): Read<SolvedSteps> {
   const ready = readyCircuit(wiring, words)
   if (!ready.ok) return ready
   const { circuit, settings } = ready.value
   const steps: SolvedSetting[] = []
   let condition: Condition | undefined
   settings.forEach((setting, i) => {
-    onStep?.(i, settings.length)
-    const one = solveSetting(circuit, setting, condition ? { from: condition, fromSetting: settings[i - 1] } : {})
+    const say = (said: string) => onProgress?.(`setting ${i + 1} of ${settings.length}: ${said}`)
+    say('solving')
+    const one = solveSetting(circuit, setting, { onProgress: say, ...(condition ? { from: condition, fromSetting: settings[i - 1] } : {}) })
     condition = one.condition
     steps.push(one.solved)
   })

@@ -43,6 +43,11 @@ export function Drawing({ shown, picked, pick, measure, circuit, drawCircuit }: 
     pick(found ? { kind: found.dataset.kind as Pick['kind'], id: found.dataset.id ?? '' } : null)
   }
 
+  const chooseCircuit = (next: string | null) => {
+    setWhole(false)
+    drawCircuit(next)
+  }
+
   const find = (next: Pick) => {
     setWhole(false)
     pick(next)
@@ -58,7 +63,7 @@ export function Drawing({ shown, picked, pick, measure, circuit, drawCircuit }: 
   return (
     <main className="drawing">
       <div className="tools">
-        {opened && opened.circuits.length > 1 ? <CircuitChoice circuits={opened.circuits} circuit={circuit} choose={drawCircuit} /> : null}
+        {opened && opened.circuits.length > 1 ? <CircuitChoice circuits={opened.circuits} circuit={circuit} choose={chooseCircuit} /> : null}
         {opened ? <Find findable={opened.findable} picked={picked} find={find} /> : null}
         <div className="zoom">
           <button type="button" className="plain-button" disabled={whole || step === 0} onClick={() => { setStep(step - 1) }}>Smaller</button>

@@ -1,4 +1,4 @@
-import { positionOf, wireColour, wireSize, type DrawnGroup } from '../draw/index.ts'
+import { wireColour, wireSize, type DrawnGroup } from '../draw/index.ts'
 import { loadTask, type Before, type LiveVehicle, type Pick, type Setting, type SolvedSetting } from '../tasks/index.ts'
 import type { Answer, Ask, Drawn, Findable, OpenedPage, SheetSize } from './messages.ts'
 
@@ -99,20 +99,15 @@ function seekStanding(tasks: Tasks): void {
   }, PAUSE_MS)
 }
 
-function draw(tasks: Tasks, { live, setting, solved, sent, pick }: Open): Drawn {
+function draw(tasks: Tasks, { live, solved, sent, pick }: Open): Drawn {
   const groups = tasks.drawLive(live, solved).filter((group) => isNew(group, sent))
   for (const { kind, id, svg } of groups) sent.set(`${kind} ${id}`, svg)
   return {
-    groups, positions: positionsOf(tasks, live, setting), lit: tasks.sayLit(live, solved), notes: tasks.sayOfSetting(live, solved),
+    groups, positions: solved.positions, lit: tasks.sayLit(live, solved), notes: tasks.sayOfSetting(live, solved),
     facts: pick ? tasks.factsOf(live, solved, pick) : null,
   }
 }
 
 function isNew({ kind, id, svg }: DrawnGroup, sent: ReadonlyMap<string, string>): boolean {
   return sent.get(`${kind} ${id}`) !== svg
-}
-
-function positionsOf(tasks: Tasks, live: LiveVehicle, setting: Setting): Record<string, string | number> {
-  const models = new Map(live.circuit.network.parts.map(({ id, model }) => [id, model]))
-  return Object.fromEntries(tasks.panelAxes(live).map(({ key, part, spec }) => [key, positionOf(part, models.get(part), spec.id, setting)]))
 }

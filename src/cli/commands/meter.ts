@@ -10,7 +10,7 @@ export async function meter(args: readonly string[], out: Out): Promise<number> 
   const { wiring } = await mustOpen(asked)
   const meterVehicle = await loadTask.meterVehicle()
   if (!asked.meter) throw new ArgumentError('say what to measure')
-  const read = meterVehicle(wiring, asked, asked.meter)
+  const read = meterVehicle(wiring, asked, asked.meter, (said) => { out.progress(said) })
   if (!read.ok) throw new ArgumentError(read.refusal.sentence, read.refusal.valid)
   out.print(asked.json ? JSON.stringify(read.value, null, 2) : showReading(read.value))
   return 0

@@ -9,7 +9,7 @@ export async function solve(args: readonly string[], out: Out): Promise<number> 
   const asked = readArguments('solve', args)
   const { wiring } = await mustOpen(asked)
   const solveVehicle = await loadTask.solveVehicle()
-  const solved = solveVehicle(wiring, asked, (done, of) => out.progress(`setting ${done + 1} of ${of}`))
+  const solved = solveVehicle(wiring, asked, (said) => { out.progress(said) })
   if (!solved.ok) throw new ArgumentError(solved.refusal.sentence, solved.refusal.valid)
   const { steps } = solved.value
   if (asked.json) out.print(JSON.stringify(steps.length > 1 ? { steps } : steps[0], null, 2))
