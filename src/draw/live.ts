@@ -1,5 +1,5 @@
 import type { ElementSpec, Now, PartModel } from '../record/index.ts'
-import type { LampResult, SolvedSolution } from '../circuit/index.ts'
+import type { LampResult, Solution, SolvedSetting } from '../circuit/index.ts'
 import type { LiveLine, ScenePiece, SceneWire } from './scene.ts'
 import type { CoreLive } from './symbols/symbol.ts'
 
