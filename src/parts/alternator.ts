@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { known, type MachineSpec, type Now, type PartKind } from '../record/index.ts'
+import { known, type MachineSpec, type Now, type Params, type PartKind } from '../record/index.ts'
 import { bySystem, practice } from './defaults.ts'
 
 const params = z.object({
@@ -16,6 +16,8 @@ const params = z.object({
   excitedAtRpm: known(z.number().positive()).optional(),
   /** What the built-in regulator holds at its set volts. */
   senses: known(z.enum(['D+', 'B+'])).optional(),
+  /** A separate regulator feeds the rotor by DF; without one it is built in. */
+  regulator: known(z.enum(['built-in', 'separate'])).optional(),
 })
 
 /** One silicon junction on the way, V; two on the way out. Common practice, no source. */
@@ -40,14 +42,17 @@ export const alternator: PartKind = {
   kind: 'alternator',
   plain: 'Makes alternating current and rectifies it. It needs a little current through its warning lamp to begin; then it feeds its own field and the lamp goes out.',
   params,
-  terminals: () => [
+  terminals: ({ regulator }: Params) => [
     { is: 'B+', marking: 'B+', what: 'output' }, { is: 'D+', marking: 'D+', what: 'field diodes, to the warning lamp (61)' },
+    ...(regulator === 'separate' ? [{ is: 'DF', marking: 'DF', what: 'rotor, from the separate regulator' }] : []),
     { is: 'case', marking: '31', what: 'case' },
   ],
-  fails: () => [
+  fails: ({ regulator }: Params) => [
     { what: 'worn rotor brushes', fault: 'open:*.rotor', likelihood: 'common' },
-    { what: 'regulator open', fault: 'open:*.regulator', likelihood: 'seen' },
-    { what: 'regulator shorted: it never lets go, whatever the volts', fault: 'set:*.setV=100', likelihood: 'seen' },
+    ...(regulator === 'separate' ? [] : [
+      { what: 'regulator open', fault: 'open:*.regulator', likelihood: 'seen' as const },
+      { what: 'regulator shorted: it never lets go, whatever the volts', fault: 'set:*.setV=100', likelihood: 'seen' as const },
+    ]),
     { what: 'field diodes open', fault: 'open:*.field-diodes', likelihood: 'seen' },
     { what: 'main diodes open', fault: 'open:*.main-diodes', likelihood: 'rare' },
   ],
@@ -63,6 +68,7 @@ export const alternator: PartKind = {
       residual: (now) => sign * emfPerField(0, rpm(now)),
       ceiling: (now) => sign * emfPerField(50 * setV / rotorOhm, rpm(now)),
     }
+    const isBuiltIn = ctx.choice<'built-in' | 'separate'>('regulator', 'built-in', 'the usual alternator of later years') === 'built-in'
     const sensed = ctx.choice<'D+' | 'B+'>('senses', 'D+', 'a built-in regulator fed by its field diodes')
     const way = (from: string, to: string) => (sign > 0 ? { from, to } : { from: to, to: from })
     const diode = (ratedA: number) => ({ kind: 'diode', forwardV: 2 * JUNCTION_V, ratedA, emission: EMISSION, ohm: DIODE_OHM_V / ratedA } as const)
@@ -71,11 +77,11 @@ export const alternator: PartKind = {
         { id: 'stator', from: '~s', to: 'case', does: 'source', law: (now) => ({ kind: 'source', emfV: now.emf('stator'), ohm: impedance(rpm(now)) }) },
         { id: 'main-diodes', ...way('~s', 'B+'), does: 'contact', law: diode(nameplate.ratedA) },
         { id: 'field-diodes', ...way('~s', 'D+'), does: 'contact', law: diode(setV / rotorOhm) },
-        { id: 'rotor', from: 'D+', to: '~rotor', does: 'winding', law: { kind: 'resistor', ohm: rotorOhm } },
-        { id: 'regulator', from: '~rotor', to: 'case', does: 'contact', law: (now) => ({ kind: 'resistor', ohm: now.regulatorOhm('regulator') }) },
+        { id: 'rotor', from: isBuiltIn ? 'D+' : 'DF', to: isBuiltIn ? '~rotor' : 'case', does: 'winding', law: { kind: 'resistor', ohm: rotorOhm } },
+        ...(isBuiltIn ? [{ id: 'regulator', from: '~rotor', to: 'case', does: 'contact' as const, law: (now: Now) => ({ kind: 'resistor' as const, ohm: now.regulatorOhm('regulator') }) }] : []),
       ],
       machines: [machine],
-      regulators: [{ id: 'regulator', closedOhm: CLOSED_OHM, openOhm: 1e5, reach: (view) => Math.abs(view.volts(sensed, 'case')) / setV }],
+      regulators: !isBuiltIn ? [] : [{ id: 'regulator', closedOhm: CLOSED_OHM, openOhm: 1e5, reach: (view) => Math.abs(view.volts(sensed, 'case')) / setV }],
     }
   },
 }

@@ -32,8 +32,8 @@ const KNEE = 0.5
 const RESIDUAL = 0.06
 
 /**
- * A shunt dynamo from its nameplate: EMF = E0·(n/n0)·(m(If/If0) + residual) with m(x) = (1 + KNEE)·y/(|y| + KNEE), y = x·|x|·(1 + DEAD)/(|x| + DEAD), If0 = V0/field ohm, so that at
- * cut-in speed n0 it gives its cut-in volts V0 without load.
+ * A shunt dynamo from its nameplate: EMF = E0·(n/n0)·(m(If/If0) + residual) with m(x) = (1 + KNEE)·y/(|y| + KNEE),
+ * y = x·|x|·(1 + DEAD)/(|x| + DEAD), If0 = V0/field ohm, so that at cut-in speed n0 it gives its cut-in volts V0 without load.
  */
 export const dynamo: PartKind = {
   kind: 'dynamo',

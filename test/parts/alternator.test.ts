@@ -68,4 +68,22 @@ describe('an alternator', () => {
     expect(standing['machine:D+']).toBeCloseTo(12.6 * 3.25 / 63.25, 2)
     expect(Math.abs(charged['machine:D+']! - charged['machine:B+']!)).toBeLessThan(0.3)
   })
+
+  it('is held by a separate regulator that feeds its rotor', () => {
+    // The box's voltage bobbin, 1000 turns of 60 Ω, works at 14.3 V between D and E: at D+ through what it switches to DF.
+    const plan: RecordPlan = {
+      metals: ['body'], assume: IDEAL,
+      parts: [
+        part('battery', 'battery', { emfV: 12.6, ohm: 0.01 }), part('machine', 'alternator', { regulator: 'separate', ratio: 1 }), part('lamp', 'lamp', { powerW: 3 }),
+        part('box', 'control-box', { setV: 14.3, compensationV: 0, fieldResistorOhm: 1e4 }), part('load', 'resistor', { ohm: 2 }),
+      ],
+      wires: [
+        link('e', 'battery:-', 'body'), link('out', 'machine:B+', 'battery:+'), link('c', 'machine:case', 'body'), link('wl', 'battery:+', 'lamp:in'), link('d', 'lamp:out', 'machine:D+'),
+        link('bd', 'machine:D+', 'box:D'), link('bf', 'box:F', 'machine:DF'), link('be', 'box:E', 'body'), link('l1', 'battery:+', 'load:a'), link('l2', 'load:b', 'body'),
+      ],
+    }
+    const charging = solved(plan, at(5000))
+    expect(charging.voltages['machine:D+']).toBeCloseTo(14.3, 3)
+    expect(charging.elements['machine.rotor'].amps).toBeGreaterThan(0.1)
+  })
 })
