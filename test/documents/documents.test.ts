@@ -5,6 +5,7 @@ import { HELP } from '../../src/cli/help.ts'
 import { runCommand } from '../../src/cli/run-command.ts'
 import { partKinds } from '../../src/parts/index.ts'
 import { recordJsonSchema } from '../../src/record/index.ts'
+import { describeParts } from '../../scripts/describe-parts.ts'
 
 const root = new URL('../../', import.meta.url)
 const read = (path: string) => readFileSync(new URL(path, root), 'utf8')
@@ -28,6 +29,10 @@ afterEach(() => { vi.restoreAllMocks() })
 describe('documents', () => {
   it('the published JSON Schema is current', () => {
     expect(read('docs/record.schema.json')).toBe(`${JSON.stringify(recordJsonSchema(partKinds), null, 2)}\n`)
+  })
+
+  it('the page on part kinds is current', () => {
+    expect(read('docs/parts.md')).toBe(describeParts(partKinds))
   })
 
   it.each(readdirSync(new URL('examples/', root)).filter((name) => name.endsWith('.ts')))('example %s runs', async (name) => {

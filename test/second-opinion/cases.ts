@@ -6,11 +6,11 @@ import { makeRecord, mustResolve } from '../builders/record.ts'
 import { writeNetlist, type Given, type Netlist } from './netlist.ts'
 import { randomNetwork } from './random-network.ts'
 
-/** One network in one setting, with what the product says of it and what the simulator reads. */
-export interface Case { readonly name: string; readonly solved: SolvedSetting; readonly found: readonly number[]; readonly netlist: Netlist }
-
-/** What the product found around the inner problem may be given as it was recorded, so that the answers belong together. */
+/** EMFs and regulated resistances that the product found around the inner problem, in the condition's order. */
 export type Found = readonly number[]
+
+/** One network in one setting, with what the product says and finds today, and what the simulator reads. */
+export interface Case { readonly name: string; readonly solved: SolvedSetting; readonly found: Found; readonly netlist: Netlist }
 
 const KEY = { 'switch-box.key': 'on' }, HEAD = { 'switch-box.lights': 'head' }, PARK = { 'switch-box.lights': 'parking' }
 const BRAKE = { 'brake-switch.pedal': 'pressed' }, HORN = { 'horn-button.press': 'pressed' }, WIPE = { 'wiper-switch.pull': 'on' }, DOOR = { 'door-switch.door': 'open' }
@@ -28,7 +28,7 @@ const PLANS: readonly Plan[] = [
 ]
 const LATER: readonly Plan[] = [[{ ...KEY, ...LEFT }], [{ ...KEY, ...LEFT, ...HEAD, ...BRAKE }, 'idle'], [{ ...KEY, ...LEFT }, 'stopped', 'full', [{ kind: 'open', id: 'left-wing-bolts' }]]]
 
-/** The demo vehicle in its two editions: more than forty settings. */
+/** The demo vehicle in its two editions: more than forty settings. The simulator is given what was `found` when its answers were recorded, else what is found today. */
 export function demoCases(found: ReadonlyMap<string, Found> = new Map()): Case[] {
   const read = readRecord(readFileSync(new URL('../../examples/vehicles/tessarby-errand.json', import.meta.url), 'utf8'), partKinds)
   if (!read.ok) throw new Error('the demo cannot be read')
@@ -39,7 +39,7 @@ export function demoCases(found: ReadonlyMap<string, Found> = new Map()): Case[]
   })
 }
 
-/** Generated networks of 3 to some 300 nodes. */
+/** Generated networks of up to 300 nodes. */
 export function randomCases(count: number, found: ReadonlyMap<string, Found> = new Map()): Case[] {
   return Array.from({ length: count }, (_, i) => {
     const wiring = mustResolve(makeRecord(randomNetwork(i + 1)), {}, partKinds)
@@ -68,8 +68,9 @@ function namesOf({ network }: Circuit, items: readonly { part: number; spec: { i
 function faulty(wiring: Wiring, faults: readonly Fault[]): Wiring {
   return faults.reduce((now, fault): Wiring => {
     if (fault.kind !== 'open' && fault.kind !== 'ohms') throw new Error(`the second opinion lays no ${fault.kind}`)
-    const ohm = fault.kind === 'open' ? 1e15 : fault.ohm
     const fixing = now.fixings.get(fault.id), part = now.parts.get(fault.id)
+    if (fixing && fault.kind === 'open') return { ...now, fixings: new Map([...now.fixings].filter(([id]) => id !== fault.id)) }
+    const ohm = fault.kind === 'open' ? Infinity : fault.ohm
     if (fixing) {
       const before = typeof fixing.ohm === 'number' ? fixing.ohm : 0.001
       return { ...now, fixings: new Map([...now.fixings].map(([id, one]) => [id, id === fault.id ? { ...one, ohm: before + ohm } : one])) }

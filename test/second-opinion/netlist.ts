@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto'
 import type { Condition, SolvedSetting } from '../../src/circuit/index.ts'
 import type { Wiring, WiringPart } from '../../src/record/index.ts'
 import { wireOhm } from './wire-ohm.ts'
@@ -13,15 +12,15 @@ export interface Given {
   readonly engineRpm: number
 }
 
-/** The simulator's input for one solved setting, with the names that it uses for the product's points and wires. */
+/** The simulator's input for one solved setting, with the names that it uses for the product's points, wires and elements. */
 export interface Netlist {
   readonly text: string
-  /** Of the text without what was found around the inner problem: EMFs and regulated resistances are kept beside the answers. */
-  readonly digest: string
-  /** Simulator node by point; points that conductors without resistance join share one. */
+  /** Simulator node by point; points in a loop of conductors without resistance share one. */
   readonly nodeOf: ReadonlyMap<string, string>
-  /** Wires with resistance, by id: their two points and ohms, for the amps that follow from the simulator's volts. */
-  readonly wires: ReadonlyMap<string, { readonly from: string; readonly to: string; readonly ohm: number }>
+  /** Simulator device by wire, `part` or `part.element`, each in the product's direction. */
+  readonly deviceOf: ReadonlyMap<string, string>
+  /** Wires in a loop of conductors without resistance: nobody can tell their amps. */
+  readonly loops: ReadonlySet<string>
   /** Points without a way to the reference, by a search of its own. */
   readonly floating: ReadonlySet<string>
 }
@@ -41,10 +40,10 @@ const SIMULATOR_VT = 300.15 * 8.617333262e-5
  */
 export function writeNetlist(wiring: Wiring, given: Given): Netlist {
   const sheet = new Sheet(wiring, given)
-  sheet.joinZeros()
+  sheet.addZeros()
   for (const part of wiring.parts.values()) sheet.addPart(part)
   for (const wire of wiring.wires.values()) sheet.addWire(wire.id)
-  for (const { id, joins } of [...wiring.fixings.values(), ...wiring.matings.values()]) sheet.resistor(joins[0], joins[1], sheet.joinOhm(id))
+  for (const { id } of [...wiring.fixings.values(), ...wiring.matings.values()]) sheet.addJoin(id)
   return sheet.finish()
 }
 
@@ -54,7 +53,8 @@ class Sheet {
   private readonly pairs: [string, string][] = []
   private readonly nodes = new Map<string, string>()
   private readonly assumed: ReadonlyMap<string, unknown>
-  private readonly wires = new Map<string, { from: string; to: string; ohm: number }>()
+  private readonly devices = new Map<string, string>()
+  private readonly loops = new Set<string>()
   private part!: WiringPart
 
   constructor(private readonly wiring: Wiring, private readonly given: Given) {
@@ -64,19 +64,9 @@ class Sheet {
   finish(): Netlist {
     const reference = referenceOf(this.wiring, this.nodes)
     const floating = this.tieIslands(reference)
-    const marked = ['loomwright second opinion', ...this.lines, ...this.hints(), `Vref ${this.node(reference)} 0 0`,
+    const text = ['loomwright second opinion', ...this.lines, `Vref ${this.node(reference)} 0 0`,
       '.options reltol=1e-8 abstol=1e-10 vntol=1e-10 gmin=1e-15 itl1=2000', '.end'].join('\n')
-    const digest = createHash('sha256').update(marked.replaceAll(/\{\{[^}]*\}\}/g, '#')).digest('hex')
-    return { text: marked.replaceAll(/\{\{|\}\}/g, ''), digest, nodeOf: this.nodes, wires: this.wires, floating }
-  }
-
-  /** Where to begin looking: the simulator fails to start on many filaments from nothing. Its equations, and so its answer, stay its own. */
-  private hints(): string[] {
-    const { voltages } = this.given.solved
-    return [...this.nodes].flatMap(([point, node]) => {
-      const volts = voltages[point]
-      return typeof volts === 'number' ? [`.nodeset V(${node})={{${volts.toFixed(2)}}}`] : []
-    })
+    return { text, nodeOf: this.nodes, deviceOf: this.devices, loops: this.loops, floating }
   }
 
   /** One node of each island that nothing joins to the reference is tied to it: the simulator needs a way from everywhere. */
@@ -105,17 +95,25 @@ class Sheet {
     return reached
   }
 
-  /** Points that a conductor without resistance joins share a node. */
-  joinZeros(): void {
-    for (const id of this.wiring.wires.keys()) {
-      const { from, to, ohm } = this.wireFigures(id)
-      if (ohm < NEARLY_ZERO) this.join(from, to)
+  /** Conductors without resistance: a source of 0 V tells the amps, but in a loop of them nothing can, so there the points share a node. */
+  addZeros(): void {
+    const wires = [...this.wiring.wires.keys()].map((id) => ({ id, ...this.wireFigures(id) }))
+    const others = [...this.wiring.fixings.values(), ...this.wiring.matings.values()].map(({ id, joins: [from, to] }) => ({ id: '', from, to, ohm: this.joinOhm(id) }))
+    const zeros = [...wires, ...others, ...this.straps()].filter(({ ohm }) => ohm < NEARLY_ZERO)
+    const inLoop = zeros.filter((zero) => isJoined(zero.from, zero.to, zeros.filter((one) => one !== zero)))
+    for (const { id, from, to } of inLoop) {
+      this.loops.add(id)
+      this.join(from, to)
     }
-    for (const { id, joins } of [...this.wiring.fixings.values(), ...this.wiring.matings.values()]) if (this.joinOhm(id) < NEARLY_ZERO) this.join(joins[0], joins[1])
-    for (const part of this.wiring.parts.values()) {
+    for (const zero of zeros) if (!inLoop.includes(zero)) this.line('V', zero.from, zero.to, '0', zero.id)
+  }
+
+  /** Inside a control box without a current winding D is joined to the armature's rail. */
+  private straps(): { id: string; from: string; to: string; ohm: number }[] {
+    return [...this.wiring.parts.values()].filter(({ kind, params }) => kind === 'control-box' && params.limitA === undefined && params.current === undefined).map((part) => {
       this.part = part
-      if (part.kind === 'control-box' && part.params.limitA === undefined && part.params.current === undefined) this.join(this.point('D'), this.point('~a'))
-    }
+      return { id: `${part.id}.strap`, from: this.point('D'), to: this.point('~a'), ohm: 0 }
+    })
   }
 
   private join(a: string, b: string): void {
@@ -154,43 +152,51 @@ class Sheet {
 
   // --- elements ---
 
-  private line(kind: string, a: string, b: string, rest: string): void {
-    this.lines.push(`${kind}${this.lines.length + 1} ${this.node(a)} ${this.node(b)} ${rest}`)
+  /** One line of the input. `name` is the product's name of what it stands for: a wire, a fixing, `part` or `part.element`. */
+  private line(kind: string, a: string, b: string, rest: string, name: string): void {
+    const device = `${kind}${this.lines.length + 1}`
+    this.lines.push(`${device} ${this.node(a)} ${this.node(b)} ${rest}`)
     this.pairs.push([this.node(a), this.node(b)])
+    if (name) this.devices.set(name, device.toLowerCase())
   }
 
-  resistor(a: string, b: string, ohm: number): void {
-    if (this.node(a) !== this.node(b)) this.line('R', a, b, digits(ohm))
+  private resistor(a: string, b: string, ohm: number, name: string): void {
+    if (this.node(a) !== this.node(b)) this.line('R', a, b, digits(ohm), name)
   }
 
-  /** A resistance that was found around the inner problem. */
-  private foundResistor(a: string, b: string, ohm: number): void {
-    if (this.node(a) !== this.node(b)) this.line('R', a, b, `{{${ohm}}}`)
+  /** A resistance between two ends of the part. */
+  private ohms(a: string, b: string, ohm: number, element = ''): void {
+    this.resistor(this.point(a), this.point(b), ohm, this.called(element))
   }
+
+  private called(element: string): string { return element ? `${this.part.id}.${element}` : this.part.id }
 
   /** I = I0·u·(u² + e²)^−0.225, u = V/V0, e = c^(−1/0.45). */
-  private filament(a: string, b: string, ratedV: number, ratedW: number, cold: number): void {
+  private filament(from: string, to: string, ratedV: number, ratedW: number, cold: number, element: string): void {
+    const a = this.point(from), b = this.point(to)
     if (this.node(a) === this.node(b)) return
     const v = `V(${this.node(a)},${this.node(b)})/${ratedV}`
     const e2 = Math.pow(cold, -2 / 0.45)
-    this.line('B', a, b, `I=${digits(ratedW / ratedV)}*(${v})*pow((${v})*(${v})+${digits(e2)},-0.225)`)
+    this.line('B', a, b, `I=${digits(ratedW / ratedV)}*(${v})*pow((${v})*(${v})+${digits(e2)},-0.225)`, this.called(element))
   }
 
-  /** Conducts from a to b, by the simulator's own junction; a nanosiemens beside it. `forwardV` at `ratedA` over junction and series resistance. */
-  private diode(a: string, b: string, forwardV: number, ratedA: number, emission: number, ohm: number): void {
+  /** Conducts from its first end to its second, by the simulator's own junction; a nanosiemens beside it. `forwardV` at `ratedA` over junction and series resistance. */
+  private diode(from: string, to: string, forwardV: number, ratedA: number, emission: number, ohm: number, element = ''): void {
+    const a = this.point(from), b = this.point(to)
     const nvt = emission * 0.02585
     const is = ratedA / (Math.exp(Math.max(forwardV - ratedA * ohm, nvt) / nvt) - 1)
     if (this.node(a) === this.node(b)) return
     const model = `d${this.lines.length}`
     this.lines.push(`.model ${model} D(IS=${digits(is)} N=${digits(nvt / SIMULATOR_VT)} RS=${digits(Math.max(ohm, 1e-3))})`)
-    this.line('D', a, b, model)
-    this.resistor(a, b, MEGA)
+    this.line('D', a, b, model, this.called(element))
+    this.resistor(a, b, MEGA, '')
   }
 
-  private source(plus: string, minus: string, emf: number, ohm: number): void {
-    const inner = `${plus}~emf${this.lines.length}`
-    this.line('V', inner, minus, `{{${emf}}}`)
-    this.resistor(plus, inner, Math.max(ohm, 1e-4))
+  /** An EMF that was found around the inner problem, behind its resistance. */
+  private source(plus: string, minus: string, emf: number, ohm: number, element: string): void {
+    const inner = `${this.point(plus)}~emf${this.lines.length}`
+    this.line('V', inner, this.point(minus), digits(emf), '')
+    this.resistor(this.point(plus), inner, Math.max(ohm, 1e-4), this.called(element))
   }
 
   private point(end: string): string {
@@ -204,13 +210,18 @@ class Sheet {
     const ends = this.wiring.wires.get(id)?.ends ?? []
     const [from, to] = ends.map(({ at }, i) => at ?? `${id}.${i + 1}`)
     const joints = ends.map(({ at, jointOhm }, i) => (at === null ? 0 : typeof jointOhm === 'number' ? jointOhm : Number(this.assumed.get(`wires.${id}.ends.${i}.jointOhm`))))
-    return { from, to, ohm: wireOhm(this.wiring, id, this.assumed) + joints[0] + joints[1] }
+    return { from, to, ohm: wireOhm(this.wiring, id) + joints[0] + joints[1] }
   }
 
   addWire(id: string): void {
     const { from, to, ohm } = this.wireFigures(id)
-    this.resistor(from, to, ohm)
-    if (ohm >= NEARLY_ZERO) this.wires.set(id, { from, to, ohm })
+    if (ohm >= NEARLY_ZERO) this.resistor(from, to, ohm, id)
+  }
+
+  addJoin(id: string): void {
+    const [from, to] = (this.wiring.fixings.get(id) ?? this.wiring.matings.get(id))!.joins
+    // The product does not report what flows through these.
+    if (this.joinOhm(id) >= NEARLY_ZERO) this.resistor(from, to, this.joinOhm(id), '')
   }
 
   addPart(part: WiringPart): void {
@@ -242,20 +253,20 @@ class Sheet {
     const [plus, minus] = [s.point('+'), s.point('-')]
     const v = `V(${s.node(plus)},${s.node(minus)})`
     const gap = Math.min(0.01, 1 / ohm), e = digits(emf)
-    s.line('B', plus, minus, `I=(${v}<=${e})?((${v}-${e})/${digits(ohm)}):((${v}<=${digits(counter)})?(${gap}*(${v}-${e})):(${digits(gap * (counter - emf))}+(${v}-${digits(counter)})/${digits(chargeOhm)}))`)
+    s.line('B', plus, minus, `I=(${v}<=${e})?((${v}-${e})/${digits(ohm)}):((${v}<=${digits(counter)})?(${gap}*(${v}-${e})):(${digits(gap * (counter - emf))}+(${v}-${digits(counter)})/${digits(chargeOhm)}))`, s.part.id)
   }
 
-  static readonly fuse = (s: Sheet): void => { if (s.state('element') !== 'blown') s.resistor(s.point('in'), s.point('out'), s.figure('ohm')) }
-  static readonly ammeter = (s: Sheet): void => s.resistor(s.point('in'), s.point('out'), s.figure('ohm'))
-  static readonly resistor = (s: Sheet): void => s.resistor(s.point('a'), s.point('b'), s.figure('ohm'))
-  static readonly coil = (s: Sheet): void => s.resistor(s.point('15'), s.point('1'), s.figure('primaryOhm'))
-  static readonly horn = (s: Sheet): void => s.resistor(s.point('in'), s.point('out'), s.figure('ratedV') / s.figure('ratedA'))
-  static readonly diode = (s: Sheet): void => s.diode(s.point('anode'), s.point('cathode'), s.figure('forwardV'), s.figure('ratedA'), 1.8, s.figure('ohm'))
-  static readonly breaker = (s: Sheet): void => { if (s.given.solved.setting.engine !== 'stopped-open') s.resistor(s.point('1'), s.point('case'), s.figure('ohm')) }
+  static readonly fuse = (s: Sheet): void => { if (s.state('element') !== 'blown') s.ohms('in', 'out', s.figure('ohm')) }
+  static readonly ammeter = (s: Sheet): void => s.ohms('in', 'out', s.figure('ohm'))
+  static readonly resistor = (s: Sheet): void => s.ohms('a', 'b', s.figure('ohm'))
+  static readonly coil = (s: Sheet): void => s.ohms('15', '1', s.figure('primaryOhm'), 'primary')
+  static readonly horn = (s: Sheet): void => s.ohms('in', 'out', s.figure('ratedV') / s.figure('ratedA'))
+  static readonly diode = (s: Sheet): void => s.diode('anode', 'cathode', s.figure('forwardV'), s.figure('ratedA'), 1.8, s.figure('ohm'))
+  static readonly breaker = (s: Sheet): void => { if (s.given.solved.setting.engine !== 'stopped-open') s.ohms('1', 'case', s.figure('ohm')) }
 
   static readonly joint = (s: Sheet): void => {
     const ways = typeof s.part.params.ways === 'number' ? s.part.params.ways : 2
-    for (let way = 2; way <= ways; way++) s.resistor(s.point('1'), s.point(String(way)), s.figure('ohm'))
+    for (let way = 2; way <= ways; way++) s.ohms('1', String(way), s.figure('ohm'), ways === 2 ? '' : String(way))
   }
 
   static readonly lamp = (s: Sheet): void => {
@@ -263,37 +274,37 @@ class Sheet {
     for (const [id, { from, to }] of Object.entries(filaments ?? { '': {} as { from?: string; to?: string } })) {
       const path = id ? ['filaments', id] : []
       const ratedV = s.maybe(...path, 'ratedV') ?? s.figure('ratedV')
-      s.filament(s.point(from ?? (id || 'in')), s.point(to ?? 'out'), ratedV, s.figure(...path, 'powerW'), s.maybe(...path, 'coldRatio') ?? s.figure('coldRatio'))
+      s.filament(from ?? (id || 'in'), to ?? 'out', ratedV, s.figure(...path, 'powerW'), s.maybe(...path, 'coldRatio') ?? s.figure('coldRatio'), id)
     }
   }
 
   static readonly led = (s: Sheet): void => {
     const [v, a, f] = [s.figure('ratedV'), s.figure('ratedA'), s.figure('forwardV')]
-    s.diode(s.point('in'), s.point('out'), v, a, 2, Math.max(0, (v - f) / a))
-    if (s.part.params.bridge === true) s.diode(s.point('out'), s.point('in'), v, a, 2, Math.max(0, (v - f) / a))
+    s.diode('in', 'out', v, a, 2, Math.max(0, (v - f) / a))
+    if (s.part.params.bridge === true) s.diode('out', 'in', v, a, 2, Math.max(0, (v - f) / a), 'back')
   }
 
   /** Running: rated volts over rated amps; still: the winding; coasting is over once everything rests. */
-  private brush(from: string, to: string, ratedV: number, ratedA: number, stalledOhm: number): void {
-    this.resistor(from, to, this.state('shaft') === 'running' ? ratedV / ratedA : stalledOhm)
+  private brush(from: string, ratedV: number, ratedA: number, stalledOhm: number, element: string): void {
+    this.ohms(from, 'out', this.state('shaft') === 'running' ? ratedV / ratedA : stalledOhm, element)
   }
 
   static readonly motor = (s: Sheet): void => {
     const brushes = s.part.params.brushes as Record<string, unknown> | undefined
     for (const id of Object.keys(brushes ?? { in: {} })) {
       const path = brushes ? ['brushes', id] : []
-      s.brush(s.point(id), s.point('out'), s.figure('ratedV'), s.figure(...path, 'ratedA'), s.figure(...path, 'stalledOhm'))
+      s.brush(id, s.figure('ratedV'), s.figure(...path, 'ratedA'), s.figure(...path, 'stalledOhm'), brushes ? id : '')
     }
   }
 
   static readonly wiper = (s: Sheet): void => {
     for (const id of Object.keys((s.part.params.brushes as Record<string, unknown> | undefined) ?? { low: {} })) {
-      s.brush(s.point(id), s.point('out'), s.figure('ratedV'), s.figure('brushes', id, 'ratedA'), s.figure('brushes', id, 'stalledOhm'))
+      s.brush(id, s.figure('ratedV'), s.figure('brushes', id, 'ratedA'), s.figure('brushes', id, 'stalledOhm'), id)
     }
     const first = ((s.part.params.camPositions as string[] | undefined) ?? ['parked'])[0]
     const parked = s.given.solved.at[s.part.id] === first
-    if (!parked) s.resistor(s.point('feed'), s.point('park'), s.figure('parkOhm'))
-    else if (s.part.params.brakes === true) s.resistor(s.point('park'), s.point('out'), s.figure('parkOhm'))
+    if (!parked) s.ohms('feed', 'park', s.figure('parkOhm'), 'park')
+    else if (s.part.params.brakes === true) s.ohms('park', 'out', s.figure('parkOhm'), 'brake')
   }
 
   static readonly control = (s: Sheet): void => {
@@ -306,13 +317,13 @@ class Sheet {
     const at = (axis: string) => s.given.solved.setting.controls[`${s.part.id}.${axis}`] ?? axes[axis].follows?.[mode] ?? axes[axis].rest
     for (const [id, { when, joins }] of Object.entries(rows)) {
       if (!Object.entries(when).every(([axis, positions]) => positions.includes(String(at(axis))))) continue
-      for (const to of joins.slice(1)) s.resistor(s.point(joins[0]), s.point(to), s.figure('rows', id, 'ohm'))
+      for (const to of joins.slice(1)) s.ohms(joins[0], to, s.figure('rows', id, 'ohm'), joins.length === 2 ? id : `${id}.${to}`)
     }
-    for (const { between, axis, ohmAt } of Object.values(resistors)) {
+    for (const [id, { between, axis, ohmAt }] of Object.entries(resistors)) {
       const sorted = [...ohmAt].sort(([a], [b]) => a - b), x = Number(at(axis))
       const k = sorted.findIndex(([p]) => p >= x)
       const [a, b] = k <= 0 ? [sorted.at(k === 0 ? 0 : -1)!, sorted.at(k === 0 ? 0 : -1)!] : [sorted[k - 1], sorted[k]]
-      s.resistor(s.point(between[0]), s.point(between[1]), a[0] === b[0] ? a[1] : a[1] + (b[1] - a[1]) * (x - a[0]) / (b[0] - a[0]))
+      s.ohms(between[0], between[1], a[0] === b[0] ? a[1] : a[1] + (b[1] - a[1]) * (x - a[0]) / (b[0] - a[0]), id)
     }
   }
 
@@ -320,25 +331,26 @@ class Sheet {
     const { windings, contacts } = s.part.params as {
       windings?: Record<string, { from: string; to: string }>; contacts?: Record<string, { from: string; to: string; closed?: string }>
     }
-    for (const [id, { from, to }] of Object.entries(windings ?? { coil: { from: '86', to: '85' } })) s.resistor(s.point(from), s.point(to), s.figure('windings', id, 'ohm'))
+    const wound = windings ?? { coil: { from: '86', to: '85' } }
+    for (const [id, { from, to }] of Object.entries(wound)) s.ohms(from, to, s.figure('windings', id, 'ohm'), id)
     for (const [id, { from, to, closed = 'pulled' }] of Object.entries(contacts ?? { make: { from: '30', to: '87' } as { from: string; to: string; closed?: string } })) {
-      if (s.state('armature') === closed) s.resistor(s.point(from), s.point(to), s.figure('contacts', id, 'ohm'))
+      if (s.state('armature') === closed) s.ohms(from, to, s.figure('contacts', id, 'ohm'), id in wound ? `${id}-contact` : id)
     }
   }
 
   static readonly flasher = (s: Sheet): void => {
-    if (s.given.solved.at[s.part.id] === 'lit') s.resistor(s.point('49'), s.point('49a'), s.figure('contactOhm'))
-    if (s.part.params.type !== 'bimetal') s.resistor(s.point('49'), s.point('49a'), s.figure('darkOhm'))
-    if (s.state('telltale') === 'made') s.resistor(s.point('49'), s.point('C'), s.figure('contactOhm'))
+    if (s.given.solved.at[s.part.id] === 'lit') s.ohms('49', '49a', s.figure('contactOhm'), 'contact')
+    if (s.part.params.type !== 'bimetal') s.ohms('49', '49a', s.figure('darkOhm'), 'wire')
+    if (s.state('telltale') === 'made') s.ohms('49', 'C', s.figure('contactOhm'), 'telltale')
   }
 
   private emf(machine: string): number { return this.given.condition.emf[this.given.machines.indexOf(`${this.part.id}.${machine}`)] }
   private regulatorOhm(): number { return this.given.condition.regulatorOhm[this.given.regulators.indexOf(`${this.part.id}.regulator`)] }
 
   static readonly dynamo = (s: Sheet): void => {
-    s.source(s.point('D'), s.point('case'), s.emf('armature'), s.figure('armatureOhm'))
-    if (s.part.params.fieldTo === 'D') s.resistor(s.point('D'), s.point('F'), s.figure('fieldOhm'))
-    else s.resistor(s.point('F'), s.point('case'), s.figure('fieldOhm'))
+    s.source('D', 'case', s.emf('armature'), s.figure('armatureOhm'), 'armature')
+    if (s.part.params.fieldTo === 'D') s.ohms('D', 'F', s.figure('fieldOhm'), 'field')
+    else s.ohms('F', 'case', s.figure('fieldOhm'), 'field')
   }
 
   /** D – (current winding) – ~a – cut-out contact – ~b – series windings – ~c – A; fine windings from ~a to E; the regulating contact from D to F. */
@@ -349,13 +361,12 @@ class Sheet {
       voltage: { shunt: { from: '~a', to: 'E' }, series: { from: '~c', to: 'A' } }, cutout: { shunt: { from: '~a', to: 'E' }, series: { from: '~b', to: '~c' } },
       ...(hasLimit ? { current: { series: { from: 'D', to: '~a' } } } : {}),
     }
-    if (!hasLimit) s.resistor(s.point('D'), s.point('~a'), 0)
     for (const [bobbin, made] of Object.entries(usual)) {
-      for (const [id, { from, to }] of Object.entries(raw[bobbin]?.windings ?? made)) s.resistor(s.point(from), s.point(to), s.figure(bobbin, 'windings', id, 'ohm'))
+      for (const [id, { from, to }] of Object.entries(raw[bobbin]?.windings ?? made)) s.ohms(from, to, s.figure(bobbin, 'windings', id, 'ohm'), `${bobbin}-${id}`)
     }
-    if (s.state('cutout') !== 'open') s.resistor(s.point('~a'), s.point('~b'), s.figure('cutoutContactOhm'))
+    if (s.state('cutout') !== 'open') s.ohms('~a', '~b', s.figure('cutoutContactOhm'), 'cutout-contact')
     const [from, to] = raw.regulates === 'F-E' ? ['F', 'E'] : ['D', 'F']
-    s.foundResistor(s.point(from), s.point(to), s.regulatorOhm())
+    s.ohms(from, to, s.regulatorOhm(), 'regulator')
   }
 
   /** Behind two junctions an EMF and a reactance that grows with speed; field diodes to D+; the rotor through its regulator to the case. */
@@ -364,14 +375,15 @@ class Sheet {
     const n = Math.max(1, s.given.engineRpm * s.figure('ratio')), n0 = s.figure('cutInRpm')
     const fullV = volts + 1.5
     const limit = (rated + volts / rotor) / (1.004 - n0 / s.figure('fullOutputRpm'))
-    s.source(s.point('~s'), s.point('case'), s.emf('stator'), Math.max(1e-3, fullV * n / n0 / limit))
+    s.source('~s', 'case', s.emf('stator'), Math.max(1e-3, fullV * n / n0 / limit), 'stator')
     const fieldA = s.figure('setV') / rotor
-    for (const [end, amps] of [['B+', rated], ['D+', fieldA]] as const) {
+    for (const [end, amps, element] of [['B+', rated, 'main-diodes'], ['D+', fieldA, 'field-diodes']] as const) {
       const [a, b] = s.wiring.earth === 'positive' ? [end, '~s'] : ['~s', end]
-      s.diode(s.point(a), s.point(b), 1.5, amps, 3, 0.1 / amps)
+      s.diode(a, b, 1.5, amps, 3, 0.1 / amps, element)
     }
-    s.resistor(s.point('D+'), s.point('~rotor'), rotor)
-    s.foundResistor(s.point('~rotor'), s.point('case'), s.regulatorOhm())
+    if (s.part.params.regulator === 'separate') return s.ohms('DF', 'case', rotor, 'rotor')
+    s.ohms('D+', '~rotor', rotor, 'rotor')
+    s.ohms('~rotor', 'case', s.regulatorOhm(), 'regulator')
   }
 }
 
@@ -379,6 +391,19 @@ const WRITERS: Readonly<Record<string, (sheet: Sheet) => void>> = {
   'battery': Sheet.battery, 'fuse': Sheet.fuse, 'ammeter': Sheet.ammeter, 'resistor': Sheet.resistor, 'coil': Sheet.coil, 'horn': Sheet.horn, 'diode': Sheet.diode,
   'breaker': Sheet.breaker, 'joint': Sheet.joint, 'lamp': Sheet.lamp, 'led': Sheet.led, 'motor': Sheet.motor, 'wiper': Sheet.wiper, 'control': Sheet.control,
   'electromagnet': Sheet.electromagnet, 'flasher': Sheet.flasher, 'dynamo': Sheet.dynamo, 'control-box': Sheet.controlBox, 'alternator': Sheet.alternator,
+}
+
+/** Whether these conductors lead from one point to the other. */
+function isJoined(from: string, to: string, conductors: readonly { from: string; to: string }[]): boolean {
+  const reached = new Set([from])
+  for (let before = 0; before < reached.size;) {
+    before = reached.size
+    for (const { from: a, to: b } of conductors) {
+      if (reached.has(a)) reached.add(b)
+      if (reached.has(b)) reached.add(a)
+    }
+  }
+  return reached.has(to)
 }
 
 function ampereHours({ params }: WiringPart, systemV: number): number {

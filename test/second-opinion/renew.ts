@@ -1,7 +1,7 @@
 // npm run second-opinion: asks the simulator anew and writes its answers. With --check nothing is written; any difference fails.
 import { mkdirSync, writeFileSync } from 'node:fs'
-import { demoCases, randomCases, type Case } from './cases.ts'
-import { askSimulator, differences, FILES, RANDOM_NETWORKS, readRecorded, writeRecorded, type Recorded } from './record.ts'
+import { demoCases, randomCases, type Case, type Found } from './cases.ts'
+import { askSimulator, compare, FILES, foundIn, RANDOM_NETWORKS, readRecorded, writeRecorded, type Answer } from './record.ts'
 import { simulatorVersion } from './run-simulator.ts'
 
 const isCheck = process.argv.includes('--check')
@@ -11,29 +11,37 @@ if (simulator === null) {
   process.exit(1)
 }
 
-const asked: Readonly<Record<keyof typeof FILES, Case[]>> = { demo: demoCases(), random: randomCases(RANDOM_NETWORKS) }
 let failed = 0
-for (const [name, file] of Object.entries(FILES)) {
-  const cases = asked[name as keyof typeof FILES]
-  const answers = askSimulator(cases)
-  const apart = cases.flatMap((one, i) => differences(one, answers[i]))
-  const stale = isCheck ? answersApart(readRecorded(file), { simulator, answers }) : []
-  for (const line of [...apart, ...stale]) console.error(line)
-  failed += apart.length + stale.length
-  if (!isCheck) {
+for (const [name, make] of [['demo', demoCases], ['random', (found?: ReadonlyMap<string, Found>) => randomCases(RANDOM_NETWORKS, found)]] as const) {
+  const file = FILES[name]
+  const before = isCheck ? readRecorded(file) : null
+  const found = before ? foundIn(before) : undefined
+  const cases: Case[] = make(found)
+  const answers = askSimulator(cases, found)
+  const compared = cases.map((one, i) => compare(one, answers[i]))
+  const lines = [...compared.flatMap(({ differences }) => differences), ...(before ? answersApart(before.answers, answers) : [])]
+  for (const line of lines) console.error(line)
+  failed += lines.length
+  if (!before) {
     mkdirSync(new URL('.', file), { recursive: true })
     writeFileSync(file, writeRecorded({ simulator, answers }))
   }
-  console.log(`${name}: ${cases.length} networks asked of ${simulator}, ${apart.length} differences`)
+  const worstV = Math.max(...compared.map((one) => one.worstV)), worstA = Math.max(...compared.map((one) => one.worstA))
+  console.log(`${name}: ${cases.length} networks asked of ${simulator}, ${lines.length} differences; worst ${(worstV * 1e3).toFixed(4)} mV, ${(worstA * 1e3).toFixed(4)} mA`)
 }
 process.exitCode = failed === 0 ? 0 : 1
 
-/** Where the simulator's answers of today differ from those on record by more than a hundredth of a millivolt. */
-function answersApart(recorded: Recorded, { answers }: Recorded): string[] {
+/** Where the simulator's answers of today differ from those on record by more than a hundredth of a millivolt or of a milliampere. */
+function answersApart(recorded: readonly Answer[], answers: readonly Answer[]): string[] {
+  if (recorded.length !== answers.length) return [`${recorded.length} answers are on record for ${answers.length} inputs; run npm run second-opinion`]
   return answers.flatMap((answer, i) => {
-    const before = recorded.answers[i]
-    if (before?.digest !== answer.digest) return [`${answer.name}: the recorded answer belongs to another input; run npm run second-opinion`]
-    const moved = answer.volts.some((volts, k) => Math.abs(volts - before.volts[k]) > 1e-5)
-    return moved ? [`${answer.name}: the simulator answers otherwise than on record`] : []
+    const before = recorded[i]
+    if (before.digest !== answer.digest) return [`${answer.name}: the recorded answer belongs to another input; run npm run second-opinion`]
+    const isSame = areClose(answer.volts, before.volts) && areClose(answer.amps, before.amps)
+    return isSame ? [] : [`${answer.name}: the simulator answers otherwise than on record`]
   })
+}
+
+function areClose(some: readonly number[], others: readonly number[]): boolean {
+  return some.length === others.length && some.every((value, i) => Math.abs(value - others[i]) <= 1e-5)
 }

@@ -5,19 +5,22 @@ import { join } from 'node:path'
 
 const PROGRAM = 'ngspice'
 
+/** What one input asks: the amps of these devices beside the volts of every node. */
+export interface Input { readonly text: string; readonly devices: readonly string[] }
+
 /** The simulator's name and version, or null where it is not installed. */
 export function simulatorVersion(): string | null {
   const { stdout, error } = spawnSync(PROGRAM, ['--version'], { encoding: 'utf8' })
   return error ? null : /ngspice-\S+/.exec(stdout)?.[0] ?? null
 }
 
-/** Volts of every node of each input, by lower-case node name; all inputs in one process. Throws where the simulator failed on one. */
-export function runSimulator(inputs: readonly string[]): ReadonlyMap<string, number>[] {
+/** Volts by node and amps by device, in lower case, of each input; all inputs in one process. Throws where the simulator failed on one. */
+export function runSimulator(inputs: readonly Input[]): ReadonlyMap<string, number>[] {
   const folder = mkdtempSync(join(tmpdir(), 'second-opinion-'))
   try {
-    inputs.forEach((text, i) => { writeFileSync(join(folder, `${i}.cir`), `${text}\n`) })
-    const commands = inputs.flatMap((_, i) => [`source ${i}.cir`, 'op', `echo == ${i}`, 'print all', 'destroy all', 'remcirc'])
-    writeFileSync(join(folder, 'all.cir'), ['second opinion', '.control', 'set numdgt=12', 'set nomoremode', ...commands, 'quit 0', '.endc', '.end', ''].join('\n'))
+    inputs.forEach(({ text }, i) => { writeFileSync(join(folder, `${i}.cir`), `${text}\n`) })
+    const commands = inputs.flatMap(({ devices }, i) => [`source ${i}.cir`, 'op', `echo == ${i}`, 'print all', ...devices.map((device) => `print @${device}[${device.startsWith('d') ? 'id' : 'i'}]`), 'destroy all', 'remcirc'])
+    writeFileSync(join(folder, 'all.cir'), ['second opinion', '.control', 'set numdgt=15', 'set nomoremode', ...commands, 'quit 0', '.endc', '.end', ''].join('\n'))
     const printed = execFileSync(PROGRAM, ['-b', 'all.cir'], { cwd: folder, encoding: 'utf8', maxBuffer: 1 << 30, stdio: ['ignore', 'pipe', 'pipe'] })
     return readAnswers(printed, inputs.length)
   } finally {
@@ -30,8 +33,9 @@ function readAnswers(printed: string, count: number): ReadonlyMap<string, number
   const parts = printed.split(/^== (?=\d+$)/m)
   const byNumber = new Map(parts.slice(1).map((part) => [Number.parseInt(part), part]))
   return Array.from({ length: count }, (_, i) => {
-    const answer = new Map([...(byNumber.get(i) ?? '').matchAll(/^(n\d+) = (\S+)$/gm)].map(([, name, volts]) => [name, Number(volts)]))
-    if (answer.size === 0) throw new Error(`the simulator failed on input ${i}:\n${(parts[i] ?? '').slice(-3000)}`)
+    const lines = (byNumber.get(i) ?? '').matchAll(/^(n\d+|@([rbdv]\d+)\[\w+\]) = (\S+)$/gm)
+    const answer = new Map([...lines].map(([, name, device, value]) => [device ?? name, Number(value)]))
+    if (![...answer.keys()].some((name) => name.startsWith('n'))) throw new Error(`the simulator failed on input ${i}:\n${(parts[i] ?? '').slice(-3000)}`)
     return answer
   })
 }

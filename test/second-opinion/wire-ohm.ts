@@ -2,13 +2,19 @@ import type { Wiring } from '../../src/record/index.ts'
 import { findConductor } from '../../src/standards/index.ts'
 
 /** Ohms of a wire's copper, with an arithmetic of its own for the length: as stated, else its loom's branches and tails, else its runs. */
-export function wireOhm(wiring: Wiring, id: string, assumed: ReadonlyMap<string, unknown>): number {
+export function wireOhm(wiring: Wiring, id: string): number {
   const wire = wiring.wires.get(id)
   if (!wire) throw new Error(`no wire ${id}`)
   if (typeof wire.ohm === 'number') return wire.ohm
   if (wiring.assume.wireOhm !== undefined) return wiring.assume.wireOhm
-  const perM = assumed.get(`wires.${id}.ohmPerM`) ?? tablePerM(wire)
-  return Number(perM) * (lengthMm(wiring, id) ?? 1000) / 1000
+  return (imperialPerM(wire.sizeStrands) ?? tablePerM(wire)) * (lengthMm(wiring, id) ?? 1000) / 1000
+}
+
+/** British imperial strands, number/inches such as 28/.012: 0.0172 Ω·mm²/m × 1.08 for the lay, over their area. */
+function imperialPerM(strands: string | undefined): number | null {
+  const read = /^(\d+)\/(0?\.\d+)$/.exec(strands ?? '')
+  if (!read || Number(read[2]) >= 0.1) return null
+  return 0.0172 * 1.08 / (Number(read[1]) * Math.PI / 4 * (25.4 * Number(read[2])) ** 2)
 }
 
 function tablePerM(wire: NonNullable<ReturnType<Wiring['wires']['get']>>): number {
