@@ -10,11 +10,11 @@ const axisSchema = z.strictObject({
   range: z.strictObject({ from: z.number(), to: z.number(), unit: z.string().optional() }).optional(),
   rest: z.union([z.string(), z.number()]),
   /** Positions that spring back to rest when let go. */
-  springsFrom: z.array(z.string()).optional(),
-  makeBeforeBreak: z.boolean().optional(),
-  movedBy: z.enum([
+  springsFrom: known(z.array(z.string())).optional(),
+  makeBeforeBreak: known(z.boolean()).optional(),
+  movedBy: known(z.enum([
     'driver', 'passenger', 'door', 'oil pressure', 'brake fluid', 'gear lever', 'temperature', 'fuel', 'suspension', 'engine', 'other',
-  ]).optional(),
+  ])).optional(),
   /** The position the axis takes while the engine stands, is cranked or runs, unless it is set. */
   follows: z.partialRecord(z.enum(['stopped', 'cranking', 'running']), z.string()).optional(),
 })
@@ -93,7 +93,7 @@ function checkAxis(id: string, axis: Axis): ParamProblem[] {
   if (!positions === !range) return [{ path: ['axes', id], expected: 'either positions or a range', received: positions ? 'both' : 'neither' }]
   return [
     ...checkPosition(['axes', id, 'rest'], axis, rest),
-    ...springsFrom.flatMap((position, i) => checkPosition(['axes', id, 'springsFrom', String(i)], axis, position)),
+    ...(springsFrom === 'unknown' ? [] : springsFrom).flatMap((position, i) => checkPosition(['axes', id, 'springsFrom', String(i)], axis, position)),
     ...Object.entries(follows).flatMap(([mode, position]) => checkPosition(['axes', id, 'follows', mode], axis, position)),
   ]
 }
@@ -135,9 +135,9 @@ function isMade(when: Readonly<Record<string, readonly string[]>>, now: Now): bo
 
 function axisSpec(id: string, axis: z.infer<typeof axisSchema>, usualTitle: string): AxisSpec {
   return {
-    id, title: axis.title ?? usualTitle, positions: axis.positions ?? [], rest: axis.rest, movedBy: axis.movedBy ?? 'driver',
-    ...(axis.range ? { range: axis.range } : {}), ...(axis.springsFrom ? { springsFrom: axis.springsFrom } : {}),
-    ...(axis.makeBeforeBreak ? { makeBeforeBreak: true } : {}),
+    id, title: axis.title ?? usualTitle, positions: axis.positions ?? [], rest: axis.rest, movedBy: axis.movedBy === 'unknown' ? 'other' : axis.movedBy ?? 'driver',
+    ...(axis.range ? { range: axis.range } : {}), ...(Array.isArray(axis.springsFrom) ? { springsFrom: axis.springsFrom } : {}),
+    ...(axis.makeBeforeBreak === true ? { makeBeforeBreak: true } : {}),
     ...(axis.follows ? { follows: axis.follows as Record<string, string> } : {}),
   }
 }

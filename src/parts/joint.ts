@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { known, type ElementSpec, type Params, type PartKind } from '../record/index.ts'
 import { soundJoint } from './defaults.ts'
 
-const params = z.object({ ways: z.int().min(2).max(60).optional(), ohm: known(z.number().min(0)).optional() })
+const params = z.object({ ways: known(z.int().min(2).max(60)).optional(), ohm: known(z.number().min(0)).optional() })
 const waysOf = (raw: Params) => (typeof raw.ways === 'number' ? raw.ways : 2)
 
 /** A terminal block, bullet sleeve or bus bar: way 1 joined to every other way. */

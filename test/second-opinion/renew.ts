@@ -42,6 +42,6 @@ function answersApart(recorded: readonly Answer[], answers: readonly Answer[]): 
   })
 }
 
-function areClose(some: readonly number[], others: readonly number[]): boolean {
-  return some.length === others.length && some.every((value, i) => Math.abs(value - others[i]) <= 1e-5)
+function areClose(some: readonly number[], others: readonly (number | null)[]): boolean {
+  return some.length === others.length && some.every((value, i) => Math.abs(value - (others[i] ?? NaN)) <= 1e-5)
 }
