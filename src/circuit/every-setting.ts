@@ -65,8 +65,7 @@ function allCombinations(steps: readonly AxisSteps[]): Controls[] {
 
 /** A vehicle in which nothing turns has no engine to run. */
 function engineStates({ network }: Circuit): readonly EngineState[] {
-  const turns = network.machines.length > 0 || network.axes.some(({ spec }) => spec.follows) || network.parts.some(({ part }) => part.kind === 'breaker')
-  return turns ? ENGINES : ['stopped']
+  return network.hasEngine ? ENGINES : ['stopped']
 }
 
 /**
@@ -149,6 +148,6 @@ function findHeaviest(circuit: Circuit, group: SweptGroup, keys: readonly Contro
 
 function batteryAmps(circuit: Circuit): number {
   const { parts } = circuit.network
-  return parts.filter(({ part }) => part.kind === 'battery')
+  return parts.filter(({ posts }) => posts)
     .reduce((sum, { elements }) => sum + [...elements.values()].reduce((own, e) => own + Math.abs(circuit.elementAmps(e)), 0), 0)
 }

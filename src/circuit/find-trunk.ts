@@ -31,9 +31,9 @@ export function isLoad({ does }: NetElement): boolean {
 interface Posts { readonly live: number; readonly earthed: number }
 
 function batteryPosts({ parts, wiring }: Network): Posts | null {
-  const battery = parts.find(({ part }) => part.kind === 'battery')
-  if (!battery) return null
-  const plus = battery.ends.get('+') as number, minus = battery.ends.get('-') as number
+  const posts = parts.find((part) => part.posts)?.posts
+  if (!posts) return null
+  const { plus, minus } = posts
   return wiring.earth === 'positive' ? { live: minus, earthed: plus } : { live: plus, earthed: minus }
 }
 

@@ -6,6 +6,7 @@ export { describeConductor, endPoint, type WireConductor } from './join-elements
 export { lampClass } from './lamp-result.ts'
 export { layFaults, setIn } from './lay-faults.ts'
 export { METER_OHM, readOhms, readSeriesLamp, readVolts, type SeriesLampReading, type VoltsReading } from './meters.ts'
+export { buildNetwork } from './network.ts'
 export type { Network, NetAxis, NetElement, NetLamp, NetPart } from './network.ts'
 export { engineRpm } from './positions.ts'
 export { prepareCircuit, solveSetting, type Solved, type SolveOptions } from './solve-setting.ts'

@@ -17,6 +17,8 @@ export interface VoltsReading {
   readonly amps: number
   /** What the two points read without a meter; null where one of them floats. */
   readonly withoutMeterV: number | null
+  /** By `part.state`, with the meter in place. */
+  readonly states: Readonly<Record<string, string>>
 }
 
 /**
@@ -29,23 +31,21 @@ export function readVolts(circuit: Circuit, setting: Setting, condition: Conditi
   const withoutMeterV = floats ? null : tidy(circuit.pointVolts(from) - circuit.pointVolts(to))
   const { network, overlay } = circuit
   const metered = new Circuit(network, { ...overlay, bridges: [...overlay.bridges, { from, to, ohm: meterOhm }] }, circuit)
-  settle(metered, setting, condition)
+  const { condition: { states } } = settle(metered, setting, condition)
   const volts = metered.pointVolts(from) - metered.pointVolts(to)
-  return { volts: tidy(volts), amps: volts / meterOhm, withoutMeterV }
+  return { volts: tidy(volts), amps: volts / meterOhm, withoutMeterV, states: Object.fromEntries(network.states.map(({ id }, i) => [id, states[i]])) }
 }
 
 /** Ohms between two points with the batteries off, the engine stopped and every filament cold; null where nothing joins them. */
 export function readOhms(circuit: Circuit, setting: Setting, from: number, to: number): number | null {
   const { network, overlay } = circuit
-  const batteries = network.elements.flatMap((element, e) => (isBattery(element, network) ? [e] : []))
+  const batteries = network.elements.flatMap((element, e) => (element.part >= 0 && network.parts[element.part].posts ? [e] : []))
   const dead = new Circuit(network, { ...overlay, opened: new Set([...overlay.opened, ...batteries]) }, circuit)
   const stopped: Setting = setting.engine === 'stopped-open' ? setting : { ...setting, engine: 'stopped' }
   dead.solveFixed(stopped, restCondition(dead, stopped))
   const ohm = dead.restOhm(from, to)
   return ohm > OPEN_OHM ? null : ohm
 }
-
-const isBattery = ({ part }: NetElement, network: Network) => part >= 0 && network.parts[part].part.kind === 'battery'
 
 export interface SeriesLampReading { readonly lamp: LampResult; readonly amps: number; readonly circuit: Circuit; readonly condition: Condition }
 
@@ -67,9 +67,9 @@ export function readSeriesLamp(circuit: Circuit, setting: Setting, watts: number
 
 /** Everything outside the battery moves from its live post to a new point, and the lamp joins the two. */
 function withSeriesLamp(network: Network, watts: number, systemV: number): { network: Network; lamp: number } {
-  const battery = network.parts.find(({ part }) => part.kind === 'battery')
-  if (!battery) throw new RangeError('this vehicle has no battery to put a lamp before')
-  const post = battery.ends.get(network.wiring.earth === 'positive' ? '-' : '+') as number
+  const battery = network.parts.find(({ posts }) => posts)
+  if (!battery?.posts) throw new RangeError('this vehicle has no battery to put a lamp before')
+  const post = network.wiring.earth === 'positive' ? battery.posts.minus : battery.posts.plus
   const point = network.points.length
   const move = (end: number) => (end === post ? point : end)
   const own = new Set(battery.elements.values())

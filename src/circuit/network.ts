@@ -30,6 +30,8 @@ export interface NetPart {
   readonly elements: ReadonlyMap<string, number>
   /** Point of each of the kind's ends. */
   readonly ends: ReadonlyMap<string, number>
+  /** Points of a battery's posts. */
+  readonly posts?: { readonly plus: number; readonly minus: number }
 }
 
 /** The wiring as points and elements, before any setting. */
@@ -49,6 +51,8 @@ export interface Network {
   readonly regulators: readonly NetRegulator[]
   readonly lamps: readonly NetLamp[]
   readonly axes: readonly NetAxis[]
+  /** Whether anything in it turns with the engine or follows it. */
+  readonly hasEngine: boolean
   readonly assumed: readonly Assumption[]
 }
 
@@ -109,7 +113,8 @@ class NetworkDraft {
         id, from: inner(spec.from), to: inner(spec.to), law: spec.law, does: spec.does, part: index, spec,
       }))
     }
-    this.parts.push({ id: part.id, part, model, elements, ends })
+    const posts = kind.posts && { plus: inner(kind.posts.plus), minus: inner(kind.posts.minus) }
+    this.parts.push({ id: part.id, part, model, elements, ends, ...posts && { posts } })
   }
 
   private contextFor(part: WiringPart) {
@@ -142,9 +147,11 @@ class NetworkDraft {
     const { wiring, points, pointOf, elements, elementOf, parts, assumed } = this
     const of = <S, T>(pick: (model: PartModel) => readonly S[] | undefined, make: (spec: S, part: number) => T): T[] =>
       parts.flatMap(({ model }, part) => (pick(model) ?? []).map((spec) => make(spec, part)))
+    const hasEngine = parts.some(({ model }) => model.turns === true || model.axes?.some(({ follows }) => follows) || model.elements.some(({ sparks }) => sparks))
     return {
-      wiring, points, pointOf, elements, elementOf, parts, assumed,
-      reference: findReference(wiring, pointOf, elements),
+      wiring, points, pointOf, elements, elementOf, parts, hasEngine,
+      assumed: hasEngine ? assumed : assumed.filter(({ path }) => !path.startsWith('engine.')),
+      reference: findReference(wiring, pointOf, elements, parts),
       partOf: new Map(parts.map(({ id }, i) => [id, i])),
       states: of((m) => m.states, (spec, part) => ({ id: `${parts[part].id}.${spec.id}`, part, spec })),
       phases: of((m) => (m.phase ? [m.phase] : []), (spec, part) => ({ spec, part })),
@@ -163,13 +170,11 @@ class NetworkDraft {
  * The metal that carries the battery's earth lead: the metal nearest to the earthed post by number of
  * elements. Without one (insulated return) the post itself; without a battery the first metal, else the first point.
  */
-function findReference(wiring: Wiring, pointOf: ReadonlyMap<string, number>, elements: readonly NetElement[]): number {
-  const battery = [...wiring.parts.values()].find((part) => part.kind === 'battery')
+function findReference(wiring: Wiring, pointOf: ReadonlyMap<string, number>, elements: readonly NetElement[], parts: readonly NetPart[]): number {
+  const posts = parts.find((part) => part.posts)?.posts
   const [firstMetal] = wiring.metals.keys()
-  if (!battery) return firstMetal === undefined ? 0 : pointOf.get(firstMetal) as number
-  const earthed = wiring.earth === 'positive' ? '+' : '-'
-  const terminal = [...battery.terminals.values()].find((t) => t.is === earthed)
-  const post = pointOf.get(`${battery.id}:${terminal?.id ?? earthed}`) ?? 0
+  if (!posts) return firstMetal === undefined ? 0 : pointOf.get(firstMetal) as number
+  const post = wiring.earth === 'positive' ? posts.plus : posts.minus
   if (wiring.earth === 'none') return post
   const metals = new Set([...wiring.metals.keys()].map((id) => pointOf.get(id) as number))
   return nearest(post, metals, elements) ?? post

@@ -9,7 +9,7 @@ export function engineRpm(engine: EngineState, speeds: EngineSpeeds): number {
 }
 
 /** Stopped, cranking or running: what an axis that follows the engine goes by. */
-function engineMode(engine: EngineState, speeds: EngineSpeeds): 'stopped' | 'cranking' | 'running' {
+export function engineMode(engine: EngineState, speeds: EngineSpeeds): 'stopped' | 'cranking' | 'running' {
   const rpm = engineRpm(engine, speeds)
   return rpm === 0 ? 'stopped' : rpm <= speeds.crankingRpm ? 'cranking' : 'running'
 }

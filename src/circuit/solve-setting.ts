@@ -5,6 +5,7 @@ import { buildNetwork, type Network } from './network.ts'
 import { walkPhases } from './phases.ts'
 import { allPositions, brokenLimits } from './positions.ts'
 import { readSolution } from './read-solution.ts'
+import { noteSolution } from './setting-notes.ts'
 import { restCondition, settle, type Settled } from './settle.ts'
 import type { Fault, Setting, Solution, SolvedSetting } from './solved.ts'
 import { findStanding } from './standing.ts'
@@ -39,7 +40,7 @@ export function solveSetting(circuit: Circuit, setting: Setting, options: SolveO
   const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled, options.onProgress)
   const solved: SolvedSetting = {
     setting, positions: Object.fromEntries(allPositions(circuit.network, setting)), ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, standing,
-    assumed: circuit.network.assumed, notes: [...walk.notes, ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
+    assumed: circuit.network.assumed, notes: [...walk.notes, ...noteSolution(circuit.network, setting, shown), ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
   }
   return { solved, condition: settled.condition }
 }

@@ -35,12 +35,12 @@ export function findStanding(circuit: Circuit, setting: Setting, main: Settled, 
 }
 
 /** Coil current above which an engine that turns goes on running, A. Common practice, no source. */
-const RUNS_ON_A = 1
+export const RUNS_ON_A = 1
 
 function coilAmps(circuit: Circuit, setting: Setting): number {
-  const { parts, wiring } = circuit.network
+  const { elements, wiring } = circuit.network
   if (engineRpm(setting.engine, wiring.engine) === 0) return 0
-  const coils = parts.flatMap(({ model, elements }) => model.elements.filter((e) => e.id === 'primary').map((e) => elements.get(e.id) as number))
+  const coils = elements.flatMap(({ spec }, e) => (spec?.sparks ? [e] : []))
   return Math.max(0, ...coils.map((e) => Math.abs(circuit.elementAmps(e))))
 }
 

@@ -32,7 +32,7 @@ vehicle cannot be resolved.
 
 Examples
   loomwright check examples/vehicles/tessarby-errand.json --year 1955
-  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.lights=head --engine idle
+  loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.key=on --set switch-box.lights=head --engine idle
   loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.key=start --engine cranking --then --set switch-box.key=on --engine idle
   loomwright solve examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.key=on --set brake-switch=pressed --fault open:left-wing-bolts
   loomwright meter examples/vehicles/tessarby-errand.json --year 1960 --set switch-box.lights=head --volts battery:+ head-left:56b

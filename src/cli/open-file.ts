@@ -18,8 +18,20 @@ export function showRefusal(opened: Extract<OpenedVehicle, { ok: false }>): stri
   return [
     ...(opened.problems.length ? ['The vehicle is not described in this record\'s words.'] : []), ...opened.problems.map(({ sentence }) => sentence),
     ...(opened.conflicts.length ? [`${opened.conflicts.length} in conflict:`] : []), ...opened.conflicts.map(({ sentence }) => sentence),
-    ...(opened.cannotTell.length ? [`${opened.cannotTell.length} cannot be told:`] : []), ...opened.cannotTell.map(({ sentence }) => sentence),
-    ...(opened.cannotTell.length ? ['Find out:', ...new Set(opened.cannotTell.flatMap(({ ask }) => ask.map((one) => `  ${one}`)))] : []),
+    ...(opened.cannotTell.length ? showOpen(opened.cannotTell) : []),
+  ]
+}
+
+const NAMED_OPEN = 3
+
+/** What cannot be told, by what would tell it. */
+function showOpen(cannotTell: Extract<OpenedVehicle, { stage: 'vehicle' }>['cannotTell']): string[] {
+  const byAsk = new Map<string, string[]>()
+  for (const { at, ask } of cannotTell) byAsk.set(ask.join('; '), [...byAsk.get(ask.join('; ')) ?? [], at.join('.')])
+  return [
+    `${cannotTell.length} cannot be told of this vehicle:`,
+    ...[...byAsk].map(([ask, paths]) => `  ${ask}: it decides ${paths.slice(0, NAMED_OPEN).join(', ')}${paths.length > NAMED_OPEN ? ` and ${paths.length - NAMED_OPEN} more` : ''}.`),
+    'Describe the vehicle with --year, --serial, --market or --option.',
   ]
 }
 

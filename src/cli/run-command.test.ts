@@ -2,7 +2,7 @@ import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { writeRecord } from '../record/index.ts'
+import { writeRecord, type RecordWire } from '../record/index.ts'
 import { onOff } from '../../test/builders/circuits.ts'
 import { link, makeRecord, part, wire, years } from '../../test/builders/record.ts'
 import { HELP } from './help.ts'
@@ -47,6 +47,20 @@ describe('check', () => {
     expect(printed).toContain('find out the year')
   })
 
+  it('says what is missing and what solving would assume', async () => {
+    const { printed } = await run('check', write('loose.json', writeRecord({ ...record, wires: { ...record.wires, w2: { ...record.wires?.w2, ends: [{ at: 'switch:b' }, { at: 'body' }] } as RecordWire } })), '--year', '1955')
+    expect(printed).toContain('Nothing is joined to heater:a')
+    expect(printed).toMatch(/capacityAh|cells 6/)
+    expect(printed).not.toContain('Rpm')
+    expect((await run('check', file, '--year', '1955', '--json')).json()).toMatchObject({ ok: true, unjoined: [], shorted: [] })
+  })
+
+  it('says that no set of parameters is for this vehicle', async () => {
+    const lamp = { ...record.parts.lamp, params: undefined, paramSets: { late: { fits: [{ years: { from: 1966 } }], params: { powerW: 21 } } } }
+    const { printed } = await run('check', write('sets.json', writeRecord({ ...record, parts: { ...record.parts, lamp } })), '--year', '1965')
+    expect(printed).toContain('none of its parameter sets is for this vehicle (late is for 1966 and later)')
+  })
+
   it('exits 2 on a record that cannot be read', async () => {
     const { code, said } = await run('check', write('broken.json', '{ "format": "loomwright-record", '))
     expect(code).toBe(2)
@@ -79,6 +93,27 @@ describe('solve', () => {
     expect(json()).toMatchObject({ wires: { w2: { amps: 1 } } })
   })
 
+  it('names the faults laid on', async () => {
+    const args = ['solve', file, '--year', '1955', '--set', 'switch=on', '--fault', 'open:w2']
+    expect((await run(...args)).printed).toContain('Fault laid on: wire w2 is open (open:w2).')
+    expect((await run(...args, '--json')).json()).toMatchObject({ faults: [{ fault: 'open:w2', said: 'wire w2 is open' }] })
+  })
+
+  it('says for which vehicles a wire is that is not in this one', async () => {
+    const { code, said } = await run('solve', file, '--year', '1955', '--fault', 'open:w4')
+    expect(code).toBe(2)
+    expect(said).toContain('"w4" is not in this vehicle: the record has it for 1960 and later')
+  })
+
+  it.each([
+    [['--set', 'switch=on', '--set', 'switch=off'], 'switch.p is set twice'], [['--fault', 'join:body=body'], 'two different points'],
+    [['--fault', 'set:heater.ohm=-1'], 'expected a number'],
+  ])('refuses %j in plain words', async (more, sentence) => {
+    const { code, said } = await run('solve', file, '--year', '1955', ...more)
+    expect(code).toBe(2)
+    expect(said).toContain(sentence)
+  })
+
   it('prints a table for a person', async () => {
     const { printed } = await run('solve', file, '--year', '1965', '--set', 'switch=on')
     expect(printed).toMatch(/lamp .*volts.*% of rated/)
@@ -108,6 +143,17 @@ describe('meter', () => {
     expect((await run('meter', file, ...at, '--amps', 'w2')).json()).toMatchObject({ kind: 'amps', amps: 2 })
     const ohms = (await run('meter', '--ohms', 'heater:a', 'body', file, ...at)).json() as unknown as { ohm: number }
     expect(ohms.ohm).toBeCloseTo(5.9, 6)
+  })
+
+  it('says what the reading rests on', async () => {
+    const { printed } = await run('meter', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2=6', '--amps', 'w2')
+    expect(printed).toContain('1.0000 A in w2')
+    expect(printed).toContain('Setting: switch.p at on, engine stopped, battery full')
+    expect(printed).toContain('Fault laid on: wire w2 has 6 Ω more')
+    expect(printed).toContain('Assumed, because the record does not say:')
+    const read = (await run('meter', file, ...at, '--fault', 'ohms:w2=6', '--amps', 'w2')).json()
+    expect(read).toMatchObject({ amps: 1, setting: { controls: { 'switch.p': 'on' } }, faults: [{ fault: 'ohms:w2=6' }], moved: {} })
+    expect(read.assumed).not.toEqual([])
   })
 
   it('puts a lamp in series with the battery lead', async () => {

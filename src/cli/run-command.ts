@@ -32,9 +32,15 @@ export async function runCommand(args: readonly string[], out: Out, help: string
 }
 
 const SHOWN_NAMES = 200
+const LINE_LETTERS = 100
 
+/** The valid names, as many in a line as fit. */
 function listNames(valid: readonly string[]): string[] {
   if (valid.length === 0) return []
-  const more = valid.length > SHOWN_NAMES ? [`… and ${valid.length - SHOWN_NAMES} more`] : []
-  return ['Valid are:', ...valid.slice(0, SHOWN_NAMES).map((name) => `  ${name}`), ...more]
+  const lines = ['']
+  for (const name of valid.slice(0, SHOWN_NAMES)) {
+    if (lines[lines.length - 1].length + name.length > LINE_LETTERS) lines.push('')
+    lines[lines.length - 1] += `  ${name}`
+  }
+  return ['Valid are:', ...lines, ...valid.length > SHOWN_NAMES ? [`  … and ${valid.length - SHOWN_NAMES} more`] : []]
 }

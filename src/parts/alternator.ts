@@ -73,6 +73,7 @@ export const alternator: PartKind = {
     const way = (from: string, to: string) => (sign > 0 ? { from, to } : { from: to, to: from })
     const diode = (ratedA: number) => ({ kind: 'diode', forwardV: 2 * JUNCTION_V, ratedA, emission: EMISSION, ohm: DIODE_OHM_V / ratedA } as const)
     return {
+      turns: true,
       elements: [
         { id: 'stator', from: '~s', to: 'case', does: 'source', law: (now) => ({ kind: 'source', emfV: now.emf('stator'), ohm: impedance(rpm(now)) }) },
         { id: 'main-diodes', ...way('~s', 'B+'), does: 'contact', law: diode(nameplate.ratedA) },

@@ -31,6 +31,7 @@ export const battery: PartKind = {
     { is: '+', marking: '+', what: 'positive post' },
     { is: '-', marking: '-', what: 'negative post' },
   ],
+  posts: { plus: '+', minus: '-' },
   fails: () => [
     { what: 'run down', fault: 'set:*.chargePercent=25', likelihood: 'common' },
     { what: 'sulphated, high resistance', fault: 'ohms:*=0.05', likelihood: 'seen' },

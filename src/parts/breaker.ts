@@ -13,6 +13,6 @@ export const breaker: PartKind = {
   fails: () => [{ what: 'burnt points', fault: 'ohms:*=0.5', likelihood: 'common' }, { what: 'do not close', fault: 'open:*', likelihood: 'common' }],
   build(_, ctx) {
     const ohm = ctx.number(['ohm'], recordOr(ctx, 'contactOhm', practice(0.02, 'points in use')))
-    return { elements: [{ id: '', from: '1', to: 'case', does: 'contact', law: (now) => (now.pointsOpen ? { kind: 'open' } : { kind: 'resistor', ohm }) }] }
+    return { turns: true, elements: [{ id: '', from: '1', to: 'case', does: 'contact', law: (now) => (now.pointsOpen ? { kind: 'open' } : { kind: 'resistor', ohm }) }] }
   },
 }

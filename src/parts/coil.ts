@@ -16,6 +16,6 @@ export const coil: PartKind = {
     const usual = ctx.choice('ballasted', false, 'a coil without a ballast') ? standard(partDefaults.ballastedCoilOhm, ctx.systemV / 12)
       : ctx.systemV === 6 ? standard(partDefaults.coil6Ohm) : standard(partDefaults.plainCoil12Ohm, ctx.systemV / 12)
     const ohm = ctx.number(['primaryOhm'], usual)
-    return { elements: [{ id: 'primary', from: '15', to: '1', law: { kind: 'resistor', ohm }, does: 'load' }] }
+    return { elements: [{ id: 'primary', from: '15', to: '1', law: { kind: 'resistor', ohm }, does: 'load', sparks: true }] }
   },
 }

@@ -105,7 +105,7 @@ function checkPosition(path: string[], axis: Axis | undefined, position: string 
     return isInside ? [] : [{ path, expected: `a number from ${from} to ${to}`, received: String(position) }]
   }
   if (!axis?.positions || axis.positions.includes(String(position))) return []
-  return [{ path, expected: 'a position of this axis', received: String(position), valid: axis.positions }]
+  return [{ path, expected: `one of ${axis.positions.join(', ')}`, received: String(position), valid: axis.positions }]
 }
 
 /** One contact from the first terminal to each of the others; a row of two has one contact, named as the row. */

@@ -72,6 +72,7 @@ export const dynamo: PartKind = {
       ceiling: (now) => Math.sign(kept || 1) * emfV * rpm(now) / cutInRpm * (1 + KNEE + RESIDUAL),
     }
     return {
+      turns: true,
       elements: [
         { id: 'armature', from: 'D', to: 'case', does: 'source', law: (now) => ({ kind: 'source', emfV: now.emf('armature'), ohm: armatureOhm }) },
         ctx.choice<'case' | 'D'>('fieldTo', 'case', 'the field earthed in the dynamo') === 'D'

@@ -40,7 +40,7 @@ export const fuse: PartKind = {
         law: (now) => (now.state('element') === 'blown' ? { kind: 'open' } : { kind: 'resistor', ohm }),
       }],
       states: [{
-        id: 'element', values: ['whole', 'blown'], rest: 'whole',
+        id: 'element', values: ['whole', 'blown'], rest: 'whole', tells: { blown: 'has blown' },
         wants: (view, value) => (value === 'whole' && Math.abs(view.amps('')) > blowA ? { value: 'blown', afterMs: BLOW_MS } : null),
       }],
     }

@@ -1,4 +1,4 @@
-import type * as z from 'zod'
+import * as z from 'zod'
 import { ID_PATTERN, TERMINAL_PATTERN } from './schema.ts'
 import { definitionOf, unwrap, type Schema } from './schema-walk.ts'
 
@@ -25,7 +25,20 @@ export function describeSchema(schema: Schema): string {
 
 function describeObject(fields: readonly [string, Schema][]): string {
   const needed = fields.filter(([, field]) => field._zod.optin !== 'optional').map(([key]) => key)
-  return needed.length === 0 ? 'an object' : `an object with ${needed.join(', ')}`
+  return needed.length === 0 ? 'an object' : `an object such as {${needed.map((key) => `"${key}": ${sampleOf(new Map(fields).get(key))}`).join(', ')}}`
+}
+
+/** A value that the schema takes where it names its values, else three dots. */
+function sampleOf(schema: Schema | undefined): string {
+  const definition = schema && definitionOf(unwrap(schema) ?? schema)
+  const example = schema && (z.globalRegistry.get(schema)?.examples as readonly unknown[] | undefined)?.[0]
+  if (example !== undefined) return JSON.stringify(example)
+  switch (definition?.type) {
+    case 'literal': return JSON.stringify(definition.values[0])
+    case 'enum': return JSON.stringify(Object.values(definition.entries)[0])
+    case 'union': return sampleOf(definition.options[0])
+    default: return '…'
+  }
 }
 
 /** The limits put on a text or a number, as the schema library keeps them. */

@@ -114,6 +114,6 @@ function showCondition({ years, serials, markets, with: wanted, without }: Condi
 
 function showSpan(from: number | string | undefined, to: number | string | undefined): string {
   if (from === undefined) return to === undefined ? 'all' : `up to ${to}`
-  if (to === undefined) return `from ${from}`
+  if (to === undefined) return `${from} and later`
   return from === to ? String(from) : `${from} to ${to}`
 }

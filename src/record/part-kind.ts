@@ -18,6 +18,8 @@ export interface PartKind {
   fails(params: Params): readonly FailureSpec[]
   /** What is wrong inside parameters of the right shape: an axis or an end that is not there. Paths are inside the parameters. */
   check?(params: Params): readonly ParamProblem[]
+  /** The ends of a battery. */
+  readonly posts?: { readonly plus: string; readonly minus: string }
   build(part: WiringPart, ctx: BuildContext): PartModel
 }
 
@@ -55,6 +57,8 @@ export interface PartModel {
   readonly regulators?: readonly RegulatorSpec[]
   readonly lamps?: readonly LampSpec[]
   readonly axes?: readonly AxisSpec[]
+  /** It turns with the engine, or stands as the engine left it. */
+  readonly turns?: true
 }
 
 /** A two-ended element between two of the kind's ends (or inner nodes, named with a leading `~`). Current is positive from `from` to `to`. */
@@ -66,6 +70,8 @@ export interface ElementSpec {
   readonly law: Law | ((now: Now) => Law)
   /** How the element is counted: loads and sources make the balance; contacts can be held or burnt. */
   readonly does: 'load' | 'source' | 'contact' | 'joint' | 'winding'
+  /** Its current makes the sparks: without it the engine does not run. */
+  readonly sparks?: true
   /** The part's own axes that move it. */
   readonly axes?: readonly string[]
   /** Volts at which a load counts as rated, where it has such a figure. */
@@ -120,6 +126,8 @@ export interface StateSpec {
   readonly rest: string
   /** The value that counts as made when standing states are sought; absent: the state is not tried. */
   readonly made?: string
+  /** By value: what a person must be told of the part while it holds, as in `has blown`. */
+  readonly tells?: Readonly<Record<string, string>>
   /** The value it wants and the time it takes to get there; null when it is content. */
   wants(view: View, value: string): { readonly value: string; readonly afterMs: number } | null
   /** A number to keep when the state moves, read by laws as `kept(id)`. */

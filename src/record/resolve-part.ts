@@ -1,9 +1,10 @@
 import { inIdOrder } from './compare-ids.ts'
+import { showFits } from './fits.ts'
 import { joinEnds } from './part-ends.ts'
 import type { PartKind } from './part-kind.ts'
 import { isObject, type Path } from './path.ts'
 import { underPath } from './problem.ts'
-import { clash, editionOf, holds, party, type Resolving } from './resolving.ts'
+import { assume, clash, editionOf, holds, party, type Resolving } from './resolving.ts'
 import type { Edition, Fits, Params, RecordPart } from './schema.ts'
 import { checkShape } from './shape-problems.ts'
 import type { WiringPart, WiringTerminal } from './wiring.ts'
@@ -51,10 +52,12 @@ function resolveParams(resolving: Resolving, id: string, part: RecordPart): Para
   const edition = editionOf(resolving, id)
   const laid: { [key: string]: unknown } = {}
   const from = new Map<string, string>()
+  let fitting = 0
   for (const [key, value] of Object.entries(part.params ?? {})) laid[key] = keepInside(resolving, value, ['parts', id, 'params', key], edition)
   for (const [setId, { fits, params }] of inIdOrder(part.paramSets)) {
     const at = ['parts', id, 'paramSets', setId]
     if (!holds(resolving, fits, at, edition)) continue
+    fitting++
     for (const [key, value] of Object.entries(params)) {
       const other = from.get(key)
       if (other !== undefined && part.paramSets) {
@@ -65,7 +68,14 @@ function resolveParams(resolving: Resolving, id: string, part: RecordPart): Para
       laid[key] = keepInside(resolving, value, [...at, 'params', key], edition)
     }
   }
+  if (fitting === 0 && part.paramSets && !part.params) noteNoSet(resolving, id, part.paramSets)
   return laid
+}
+
+/** A part whose parameters all stand in sets, of which none is for this vehicle, takes every default: perhaps a slip of a year. */
+function noteNoSet(resolving: Resolving, id: string, sets: NonNullable<RecordPart['paramSets']>): void {
+  const shown = inIdOrder(sets).map(([set, { fits }]) => `${set} is for ${showFits(fits)}`).join(', ')
+  assume(resolving, { path: `parts.${id}.paramSets`, value: 'none', why: `none of its parameter sets is for this vehicle (${shown})`, source: 'the record' })
 }
 
 /** A parameter without the entries whose own `fits` does not hold, and without the word `fits`. */

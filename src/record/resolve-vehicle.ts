@@ -2,6 +2,8 @@ import { checkPresence } from './check-presence.ts'
 import { mapIn, type Collection } from './collections.ts'
 import { compareIds, inIdOrder } from './compare-ids.ts'
 import { findExceptions } from './find-exceptions.ts'
+import { showFits } from './fits.ts'
+import { followPosts } from './follow-posts.ts'
 import { matchHalves } from './match-halves.ts'
 import type { PartKind } from './part-kind.ts'
 import { showPath, type JsonObject, type Path } from './path.ts'
@@ -33,7 +35,7 @@ export function resolveVehicle(record: WiringRecord, vehicle: Vehicle, kinds: re
   if (problems.length > 0) return { ok: false, problems, conflicts: [], cannotTell: [] }
   const resolving: Resolving = { record, vehicle, exceptions: findExceptions(record, vehicle), conflicts: [], cannotTell: [], assumed: [] }
   const kept = keepItems(resolving)
-  const wiring = buildWiring(resolving, vehicle, kept, resolveParts(resolving, kept, kinds))
+  const wiring = buildWiring(resolving, vehicle, kept, kinds)
   const { conflicts, cannotTell } = resolving
   return conflicts.length + cannotTell.length > 0 ? { ok: false, problems, conflicts, cannotTell } : { ok: true, wiring }
 }
@@ -74,24 +76,42 @@ function resolveParts(resolving: Resolving, kept: WiringRecord, kinds: readonly 
   }))
 }
 
-function buildWiring(resolving: Resolving, vehicle: Vehicle, kept: WiringRecord, parts: ReadonlyMap<string, WiringPart>): Wiring {
+function buildWiring(resolving: Resolving, vehicle: Vehicle, kept: WiringRecord, kinds: readonly PartKind[]): Wiring {
   const { record } = resolving
+  const parts = resolveParts(resolving, kept, kinds)
   const { systemV, earth } = resolveSupply(resolving)
   const engine = resolveEngine(resolving)
   const { wires, fixings } = checkPresence(resolving, kept, parts)
+  const metals = mapItems(kept.metals, (id, { title }) => ({ id, title }))
+  const { matings, unmatched } = matchHalves(resolving, kept, wires)
+  const joined = { earth, metals, parts, wires, fixings, matings }
   return {
     recordId: record.id, title: record.title, vehicle, systemV, earth, engine, assume: record.assume ?? {},
-    metals: mapItems(kept.metals, (id, { title }) => ({ id, title })),
-    parts,
+    metals, parts,
     splices: mapItems(kept.splices, (id, { place, loom }) => ({ id, ...place !== undefined && { place }, ...loom !== undefined && { loom } })),
-    wires, fixings,
-    ...matchHalves(resolving, kept, wires),
+    wires, fixings, matings, unmatched, unjoined: listUnjoined(joined), shorted: followPosts(resolving, joined, kinds),
     looms: resolveLooms(resolving, kept),
     places: mapItems(kept.places, withoutFits), passages: mapItems(kept.passages, withoutFits), runs: mapItems(kept.runs, withoutFits),
     ...resolveDuties(resolving, kept, parts),
+    leftOut: listLeftOut(record, kept),
     assumed: [...resolving.assumed].sort((a, b) => compareIds(a.path, b.path)),
     layout: { ...record.layout?.order && { order: record.layout.order }, ...record.layout?.circuits && { circuits: record.layout.circuits } },
   }
+}
+
+function listLeftOut(record: WiringRecord, kept: WiringRecord): Map<string, string> {
+  return new Map(CONDITIONAL.flatMap((collection) => inIdOrder(mapIn(record, collection))
+    .filter(([id]) => !Object.hasOwn(mapIn(kept, collection), id))
+    .map(([id, item]) => [id, showFits((item as { readonly fits?: Fits }).fits)] as const)))
+}
+
+/** The ends of parts that no wire, fixing or connector joins to anything. */
+function listUnjoined({ parts, wires, fixings, matings }: Pick<Wiring, 'parts' | 'wires' | 'fixings' | 'matings'>): string[] {
+  const joined = new Set([
+    ...[...wires.values()].flatMap(({ ends }) => ends.map(({ at }) => at)),
+    ...[...fixings.values(), ...matings.values()].flatMap(({ joins }) => joins),
+  ])
+  return [...parts.values()].flatMap(({ id, terminals }) => [...terminals.keys()].map((terminal) => `${id}:${terminal}`)).filter((point) => !joined.has(point))
 }
 
 function mapItems<T, R>(map: Readonly<Record<string, T>> | undefined, make: (id: string, entry: T) => R): ReadonlyMap<string, R> {

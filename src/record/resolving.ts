@@ -15,7 +15,7 @@ export interface Conflict {
 
 export type ConflictKind =
   | 'same role' | 'several supplies' | 'no supply' | 'several engine rows' | 'not in this vehicle' | 'same end twice'
-  | 'two halves on one side' | 'one branch in two places' | 'parameter set twice' | 'wrong parameters'
+  | 'two halves on one side' | 'one branch in two places' | 'parameter set twice' | 'wrong parameters' | 'battery reversed'
 
 /** A condition that the vehicle's description leaves open, and what to find out. */
 export interface CannotTell { readonly at: Path; readonly ask: readonly string[]; readonly sentence: string }

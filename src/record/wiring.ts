@@ -19,12 +19,17 @@ export interface Wiring {
   /** One joint for each pair of ways that meet in a connector. Id `connector.wayA`. */
   readonly matings: ReadonlyMap<string, WiringFixing>
   readonly unmatched: readonly UnmatchedWay[]
+  /** Ends of parts, `part:terminal`, that nothing is joined to: an unused blade, or an earth that was forgotten. */
+  readonly unjoined: readonly string[]
+  readonly shorted: readonly ShortedBattery[]
   readonly looms: ReadonlyMap<string, WiringLoom>
   readonly places: ReadonlyMap<string, Place>
   readonly passages: ReadonlyMap<string, Passage>
   readonly runs: ReadonlyMap<string, Run>
   readonly duties: ReadonlyMap<string, Duty>
   readonly limits: ReadonlyMap<string, { readonly never: Positions; readonly why?: string }>
+  /** By id, in words: which vehicles the items of the record are for that are not in this one. */
+  readonly leftOut: ReadonlyMap<string, string>
   /** What resolving had to assume, for example an option taken as usual. */
   readonly assumed: readonly Assumption[]
   /** Layout hints, read by drawings only. */
@@ -96,6 +101,9 @@ export interface WiringFixing {
 
 /** A way of a connector half that meets no other way, with the wires that end in it. */
 export interface UnmatchedWay { readonly half: string; readonly way: string; readonly wires: readonly string[]; readonly why: string }
+
+/** A battery whose two posts meet over these wires, fixings and matings alone. */
+export interface ShortedBattery { readonly part: string; readonly through: readonly string[] }
 
 export interface WiringLoom {
   readonly id: string

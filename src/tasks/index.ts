@@ -2,16 +2,18 @@
 export const loadTask = {
   openVehicle: async () => (await import('./open-vehicle.ts')).openVehicle,
   solveVehicle: async () => (await import('./solve-vehicle.ts')).solveVehicle,
+  checkVehicle: async () => (await import('./check-vehicle.ts')).checkVehicle,
   meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
   liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts') }),
 } as const
 
+export type { CheckedWiring } from './check-vehicle.ts'
 export type { Facts, Pick } from './live-facts.ts'
 export type { AssumedLine, Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
-export type { MeterReading, MeterWords } from './meter-vehicle.ts'
+export type { MeterAnswer, MeterReading, MeterWords } from './meter-vehicle.ts'
 export type { OpenedVehicle } from './open-vehicle.ts'
 export type { SettingWords } from './read-setting.ts'
 export type { NameRefusal } from './refusal.ts'
-export type { SolvedSteps, SolveWords } from './solve-vehicle.ts'
+export type { SolvedStep, SolvedSteps, SolveWords } from './solve-vehicle.ts'
 export type { Setting, Solution, SolvedSetting } from '../circuit/index.ts'
 export type { VehicleChoices } from './vehicle-choices.ts'

@@ -1,6 +1,7 @@
-import { METER_OHM, readOhms, readSeriesLamp, readSolution, readVolts, type LampResult, type Setting } from '../circuit/index.ts'
-import type { Wiring } from '../record/index.ts'
+import { METER_OHM, readOhms, readSeriesLamp, readSolution, readVolts, type LampResult, type Setting, type Solution } from '../circuit/index.ts'
+import type { Assumption, Wiring } from '../record/index.ts'
 import { refuseForm, refuseName, type Read } from './refusal.ts'
+import type { LaidFault } from './say-fault.ts'
 import { solveVehicle, type SolvedSteps, type SolveWords } from './solve-vehicle.ts'
 
 export type MeterWords =
@@ -17,39 +18,65 @@ export type MeterReading =
   | { readonly kind: 'ohms'; readonly from: string; readonly to: string; readonly ohm: number | null }
   | { readonly kind: 'series-lamp'; readonly watts: number; readonly amps: number; readonly lamp: LampResult; readonly lamps: Readonly<Record<string, LampResult>> }
 
-/** Reads a meter on the vehicle in a chain of settings, with the faults laid on it. */
-export function meterVehicle(wiring: Wiring, words: SolveWords, meter: MeterWords, onProgress?: (said: string) => void): Read<MeterReading> {
-  const solved = solveVehicle(wiring, words, onProgress)
-  return solved.ok ? readMeter(solved.value, meter) : solved
+/** A reading and what it rests on: the setting, the faults laid on, what moved by itself, what was assumed. */
+export interface MeterAnswer {
+  readonly reading: MeterReading
+  readonly setting: Setting
+  readonly faults: readonly LaidFault[]
+  /** By `part.state`: what is not at rest while the meter is read; with the battery off, nothing. */
+  readonly moved: Readonly<Record<string, string>>
+  readonly notes: readonly string[]
+  readonly assumed: readonly Assumption[]
 }
 
-function readMeter(solved: SolvedSteps, meter: MeterWords): Read<MeterReading> {
+/** Reads a meter on the vehicle in a chain of settings, with the faults laid on it. */
+export function meterVehicle(wiring: Wiring, words: SolveWords, meter: MeterWords, onProgress?: (said: string) => void): Read<MeterAnswer> {
+  const solved = solveVehicle(wiring, words, onProgress)
+  if (!solved.ok) return solved
+  const read = readMeter(solved.value, meter)
+  if (!read.ok) return read
+  const { steps, circuit } = solved.value
+  const { setting, faults, notes, assumed } = steps[steps.length - 1]
+  const { states, ...reading } = read.value
+  const moved = circuit.network.states.flatMap(({ id, spec }) => states[id] === undefined || states[id] === spec.rest ? [] : [[id, states[id]]])
+  return { ok: true, value: { reading, setting, faults, moved: Object.fromEntries(moved) as Record<string, string>, notes: isAsSolved(meter) ? notes : [], assumed } }
+}
+
+/** Ohms and the series lamp are read on another circuit than the one solved: battery off, or a lamp before it. */
+const isAsSolved = ({ kind }: MeterWords) => kind === 'volts' || kind === 'amps'
+
+/** The states that held while the meter was read. */
+type Under = { readonly states: Solution['states'] }
+
+function readMeter(solved: SolvedSteps, meter: MeterWords): Read<MeterReading & Under> {
   const { circuit, settings, steps } = solved
   const setting = settings[settings.length - 1]
   switch (meter.kind) {
     case 'amps': {
-      const { wires } = steps[steps.length - 1]
-      if (!Object.hasOwn(wires, meter.wire)) return refuseName('wire', meter.wire, Object.keys(wires))
-      return { ok: true, value: { ...meter, amps: wires[meter.wire].amps } }
+      const { wires, states } = steps[steps.length - 1]
+      if (!Object.hasOwn(wires, meter.wire)) return refuseName('wire', meter.wire, Object.keys(wires), circuit.network.wiring.leftOut)
+      return { ok: true, value: { ...meter, amps: wires[meter.wire].amps, states } }
     }
     case 'series-lamp': {
-      if (![...circuit.network.wiring.parts.values()].some(({ kind }) => kind === 'battery')) return refuseForm('this vehicle has no battery to put a lamp before')
+      if (!circuit.network.parts.some(({ posts }) => posts)) return refuseForm('this vehicle has no battery to put a lamp before')
       if (!(meter.watts > 0 && meter.watts <= 1000)) return refuseForm('the series lamp takes watts above 0 and up to 1000')
       const { lamp, amps, circuit: behind, condition: rest } = readSeriesLamp(circuit, setting, meter.watts)
-      return { ok: true, value: { ...meter, lamp, amps, lamps: readSolution(behind, rest).lamps } }
+      const { lamps, states } = readSolution(behind, rest)
+      return { ok: true, value: { ...meter, lamp, amps, lamps, states } }
     }
     default: return readBetween(solved, setting, meter)
   }
 }
 
-function readBetween({ circuit, condition }: SolvedSteps, setting: Setting, meter: Extract<MeterWords, { from: string }>): Read<MeterReading> {
-  const { pointOf, points } = circuit.network
+function readBetween({ circuit, condition }: SolvedSteps, setting: Setting, meter: Extract<MeterWords, { from: string }>): Read<MeterReading & Under> {
+  const { pointOf, points, wiring } = circuit.network
   for (const name of [meter.from, meter.to]) {
-    if (!pointOf.has(name)) return refuseName('point', name, points.filter((point) => !point.includes(':~')))
+    if (!pointOf.has(name)) return refuseName('point', name, points.filter((point) => !point.includes(':~')), wiring.leftOut)
   }
   const from = pointOf.get(meter.from) as number, to = pointOf.get(meter.to) as number
-  if (meter.kind === 'ohms') return { ok: true, value: { ...meter, ohm: readOhms(circuit, setting, from, to) } }
+  if (meter.kind === 'ohms') return { ok: true, value: { ...meter, ohm: readOhms(circuit, setting, from, to), states: {} } }
   const meterOhm = meter.meterOhm ?? METER_OHM
   if (!(meterOhm >= 1 && meterOhm <= 1e12)) return refuseForm('the meter takes a resistance from 1 to 1e12 ohm')
-  return { ok: true, value: { ...meter, meterOhm, ...readVolts(circuit, setting, condition, from, to, meterOhm) } }
+  const { states, ...reading } = readVolts(circuit, setting, condition, from, to, meterOhm)
+  return { ok: true, value: { ...meter, meterOhm, ...reading, states } }
 }

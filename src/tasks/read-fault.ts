@@ -29,7 +29,7 @@ function faultableNames({ elements, wiring, points, partOf }: Network): string[]
 
 function readOpen(id: string, network: Network): Read<Fault> {
   const names = faultableNames(network)
-  return names.includes(id) ? given({ kind: 'open', id }) : refuseName('wire, element or point', id, names)
+  return names.includes(id) ? given({ kind: 'open', id }) : refuseName('wire, element or point', id, names, network.wiring.leftOut)
 }
 
 function readOhms(rest: string, network: Network): Read<Fault> {
@@ -37,14 +37,15 @@ function readOhms(rest: string, network: Network): Read<Fault> {
   const ohm = Number(pair?.[1])
   if (!pair || pair[1].trim() === '' || !(ohm >= 0 && ohm <= 1e9)) return refuseForm(`"ohms:${rest}" is not of the form ohms:ID=N, N in ohms from 0 to 1e9`)
   const names = faultableNames(network)
-  return names.includes(pair[0]) ? given({ kind: 'ohms', id: pair[0], ohm }) : refuseName('wire or element', pair[0], names)
+  return names.includes(pair[0]) ? given({ kind: 'ohms', id: pair[0], ohm }) : refuseName('wire or element', pair[0], names, network.wiring.leftOut)
 }
 
-function readTwoPoints(kind: 'join' | 'swap', rest: string, { points }: Network): Read<Fault> {
+function readTwoPoints(kind: 'join' | 'swap', rest: string, { points, wiring }: Network): Read<Fault> {
   const pair = splitPair(rest)
   if (!pair) return refuseForm(`"${kind}:${rest}" is not of the form ${kind}:A=B`)
   const named = points.filter((point) => !point.includes(':~'))
-  for (const name of pair) if (!named.includes(name)) return refuseName('point', name, named)
+  for (const name of pair) if (!named.includes(name)) return refuseName('point', name, named, wiring.leftOut)
+  if (pair[0] === pair[1]) return refuseForm(`${kind}:A=B takes two different points, not ${pair[0]} twice`)
   return given({ kind, a: pair[0], b: pair[1] })
 }
 
@@ -52,7 +53,7 @@ function readSet(rest: string, network: Network): Read<Fault> {
   const pair = splitPair(rest)
   const [part, ...param] = pair?.[0].split('.') ?? []
   if (!pair || param.length === 0) return refuseForm(`"set:${rest}" is not of the form set:PART.param=N`)
-  if (!network.partOf.has(part)) return refuseName('part', part, network.partOf.keys())
+  if (!network.partOf.has(part)) return refuseName('part', part, network.partOf.keys(), network.wiring.leftOut)
   const value = pair[1].trim() !== '' && Number.isFinite(Number(pair[1])) ? Number(pair[1]) : pair[1]
   return given({ kind: 'set', part, param, value })
 }
@@ -62,11 +63,11 @@ function readHold(rest: string, network: Network): Read<Fault> {
   const pair = splitPair(rest)
   if (!pair) return refuseForm(`"hold:${rest}" is not of the form hold:PART=STATE`)
   const [name, value] = pair
-  const { states, phases, parts } = network
+  const { states, phases, parts, wiring } = network
   const phase = phases.find(({ part, spec }) => parts[part].id === name && spec.names.includes(value))
   if (phase) return given({ kind: 'hold', part: name, state: '', value })
   const own = states.filter(({ id }) => id === name || id.startsWith(`${name}.`))
-  if (own.length === 0) return refuseName('part with a state', name, [...states.map(({ id }) => id), ...phases.map(({ part }) => parts[part].id)])
+  if (own.length === 0) return refuseName('part with a state', name, [...states.map(({ id }) => id), ...phases.map(({ part }) => parts[part].id)], wiring.leftOut)
   const found = own.find(({ spec }) => spec.values.includes(value))
   if (!found) return refuseName(`state of ${name}`, value, own.flatMap(({ spec }) => spec.values))
   return given({ kind: 'hold', part: parts[found.part].id, state: found.spec.id, value })

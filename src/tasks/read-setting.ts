@@ -21,9 +21,11 @@ export function readSetting(words: SettingWords, circuit: Circuit): Read<Setting
   if (battery !== 'full' && battery !== 'low') return refuseName('state of the battery', battery, ['full', 'low'])
   const controls: Record<string, string | number> = {}
   for (const word of words.set) {
-    const one = readPosition(word, circuit.network.axes)
+    const one = readPosition(word, circuit.network)
     if (!one.ok) return one
-    controls[one.value.axis] = one.value.position
+    const { axis, position } = one.value
+    if (Object.hasOwn(controls, axis) && controls[axis] !== position) return refuseForm(`${axis} is set twice, to ${controls[axis]} and to ${position}`)
+    controls[axis] = position
   }
   const phases: Record<string, string> = {}
   for (const word of words.phase) {
@@ -48,10 +50,10 @@ export function splitPair(word: string): [string, string] | null {
   return at < 1 ? null : [word.slice(0, at), word.slice(at + 1)]
 }
 
-function readPosition(word: string, axes: readonly NetAxis[]): Read<{ axis: string; position: string | number }> {
+function readPosition(word: string, network: Circuit['network']): Read<{ axis: string; position: string | number }> {
   const pair = splitPair(word)
   if (!pair) return refuseForm(`"${word}" is not of the form control=position`)
-  const axis = findAxis(pair[0], axes)
+  const axis = findAxis(pair[0], network)
   if (!axis.ok) return axis
   const { id, spec } = axis.value
   if (spec.range) {
@@ -64,12 +66,12 @@ function readPosition(word: string, axes: readonly NetAxis[]): Read<{ axis: stri
   return refuseName(`position of ${id}`, pair[1], spec.positions)
 }
 
-function findAxis(name: string, axes: readonly NetAxis[]): Read<NetAxis> {
+function findAxis(name: string, { axes, wiring: { leftOut } }: Circuit['network']): Read<NetAxis> {
   const exact = axes.filter(({ id }) => id === name)
   const found = exact.length ? exact : axes.filter(({ id }) => id.startsWith(`${name}.`))
   if (found.length === 1) return given(found[0])
   if (found.length > 1) return refuseForm(`${name} has several axes: name one`, found.map(({ id }) => id))
-  return refuseName('control', name, axes.map(({ id }) => id))
+  return refuseName('control', name, axes.map(({ id }) => id), leftOut)
 }
 
 function readPhase(word: string, circuit: Circuit): Read<{ part: string; phase: string }> {

@@ -10,9 +10,13 @@ export function given<T>(value: T): Read<T> {
   return { ok: true, value }
 }
 
-/** Refuses `word` as a name of `what`, with the nearest valid name if one is near. */
-export function refuseName(what: string, word: string, valid: Iterable<string>): { readonly ok: false; readonly refusal: NameRefusal } {
+/** Refuses `word` as a name of `what`, with the nearest valid name if one is near, or the vehicles it is for if it is only not in this one. */
+export function refuseName(
+  what: string, word: string, valid: Iterable<string>, leftOut?: ReadonlyMap<string, string>,
+): { readonly ok: false; readonly refusal: NameRefusal } {
   const names = [...valid]
+  const elsewhere = leftOut?.get(word.split(/[.:]/)[0])
+  if (elsewhere !== undefined) return refuseForm(`"${word}" is not in this vehicle: the record has it for ${elsewhere}`, names)
   const near = nearest(word, names)
   return { ok: false, refusal: { sentence: `there is no ${what} "${word}"${near === undefined ? '' : `; the nearest is ${near}`}`, valid: names } }
 }

@@ -48,7 +48,7 @@ function describe(tasks: Tasks, live: LiveVehicle): OpenedPage {
   return {
     title: wiring.vehicle.title ?? record.title, under: [wiring.vehicle.year, `${wiring.systemV} V, ${poles}`, `${wiring.wires.size} wires`].filter(Boolean).join(' · '),
     width: scene.width, height: scene.height, axes: tasks.panelAxes(live),
-    turns: [...wiring.parts.values()].some(({ kind }) => ['dynamo', 'alternator', 'coil', 'control-box', 'motor', 'electromagnet'].includes(kind)),
+    turns: live.circuit.network.hasEngine,
     vehicle: live.vehicle, choices: live.choices, assumed: tasks.sayAssumed(live), findable: findables(live), circuits: scene.circuits,
   }
 }

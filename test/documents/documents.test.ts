@@ -52,7 +52,7 @@ describe('documents', () => {
     expect(Math.abs(amps)).toBeGreaterThan(1)
   })
 
-  const commands = [...commandsIn(read('README.md'), /^npm run -s loomwright --/), ...commandsIn(HELP, /^loomwright (?=(check|solve|meter) examples)/)]
+  const commands = [...['README.md', 'docs/first-record.md'].flatMap((path) => commandsIn(read(path), /^npm run -s loomwright --/)), ...commandsIn(HELP, /^loomwright (?=(check|solve|meter) examples)/)]
   it.each(commands.map((args) => [args.join(' '), args] as const))('loomwright %s ends well and prints', async (_, args) => {
     let printed = ''
     const at = args.map((word) => (word.startsWith('examples/') ? fileURLToPath(new URL(word, root)) : word))

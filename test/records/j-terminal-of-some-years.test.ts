@@ -48,8 +48,8 @@ test('a wire to it in an earlier year is a conflict', () => {
       { of: 'wires.w-tail', fits: years(1957) }, { of: 'parts.switch.terminals.R', fits: years(1959) },
     ])
     expect(conflicts[0].sentence).toContain('switch:R')
-    expect(conflicts[0].sentence).toContain('from 1957')
-    expect(conflicts[0].sentence).toContain('from 1959')
+    expect(conflicts[0].sentence).toContain('1957 and later')
+    expect(conflicts[0].sentence).toContain('1959 and later')
   }
   for (const year of [1955, 1956, 1959, 1970]) expect(conflictsIn(record, year)).toEqual([])
 })

@@ -1,0 +1,62 @@
+import type { PartKind } from './part-kind.ts'
+import { clash, party, type Resolving } from './resolving.ts'
+import type { ShortedBattery, Wiring, WiringPart } from './wiring.ts'
+
+type Joined = Pick<Wiring, 'earth' | 'metals' | 'parts' | 'wires' | 'fixings' | 'matings'>
+type Ways = ReadonlyMap<string, readonly { readonly to: string; readonly by: string }[]>
+
+/**
+ * Follows the posts of every battery along conductors alone. The live post on metal, and the earthed one not, is a
+ * conflict with the supply; both posts together are a short circuit, which can still be solved and is listed.
+ */
+export function followPosts(resolving: Resolving, joined: Joined, kinds: readonly PartKind[]): ShortedBattery[] {
+  const ways = listWays(joined)
+  const postsOf = new Map(kinds.flatMap(({ kind, posts }) => posts ? [[kind, posts] as const] : []))
+  return [...joined.parts.values()].flatMap((part) => {
+    const posts = postsOf.get(part.kind)
+    if (!posts) return []
+    const [plus, minus] = [pointOf(part, posts.plus), pointOf(part, posts.minus)]
+    const through = findWay(ways, plus, (point) => point === minus)
+    if (through) return [{ part: part.id, through }]
+    if (joined.earth !== 'none') refuseReversed(resolving, joined, ways, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
+    return []
+  })
+}
+
+function pointOf(part: WiringPart, end: string): string {
+  const terminal = [...part.terminals.values()].find(({ is }) => is === end)
+  return `${part.id}:${terminal?.id ?? end}`
+}
+
+function refuseReversed(resolving: Resolving, { earth, metals }: Joined, ways: Ways, id: string, [earthed, live]: readonly [string, string]): void {
+  const isMetal = (point: string) => metals.has(point)
+  const wrong = findWay(ways, live, isMetal)
+  if (!wrong || findWay(ways, earthed, isMetal)) return
+  const supply = Object.entries(resolving.record.supply).filter(([, stated]) => stated.earth === earth)
+  const parties = supply.map(([name, { fits }]) => party(['supply', name], fits))
+  const said = `the supply has its ${earth} pole earthed, but it is ${live} that leads to metal (by ${wrong.join(', ')}), and ${earthed} does not: turn the battery round, or correct the supply`
+  clash(resolving, ['parts', id], 'battery reversed', said, parties)
+}
+
+function listWays({ wires, fixings, matings }: Joined): Ways {
+  const ways = new Map<string, { to: string; by: string }[]>()
+  const add = (from: string, to: string, by: string) => { ways.set(from, [...ways.get(from) ?? [], { to, by }]) }
+  const both = (a: string | null, b: string | null, by: string) => {
+    if (a === null || b === null) return
+    add(a, b, by)
+    add(b, a, by)
+  }
+  for (const { id, ends: [a, b] } of wires.values()) both(a.at, b.at, id)
+  for (const { id, joins: [a, b] } of [...fixings.values(), ...matings.values()]) both(a, b, id)
+  return ways
+}
+
+/** The ids of the conductors on a shortest way from a point to a goal; null where none leads there. */
+function findWay(ways: Ways, start: string, isGoal: (point: string) => boolean): readonly string[] | null {
+  const cameBy = new Map<string, readonly string[]>([[start, []]])
+  for (const [point, trail] of cameBy) {
+    if (isGoal(point)) return trail
+    for (const { to, by } of ways.get(point) ?? []) if (!cameBy.has(to)) cameBy.set(to, [...trail, by])
+  }
+  return null
+}

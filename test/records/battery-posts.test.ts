@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest'
+import { fixing, link, makeRecord, mustResolve, part, years } from '../builders/record.ts'
+import { partKinds } from '../../src/parts/index.ts'
+import { resolveVehicle } from '../../src/record/index.ts'
+
+const parts = [part('battery', 'battery', { ohm: 0.01 }), part('lamp', 'lamp', { powerW: 21 }), part('fuse', 'fuse')]
+const live = (post: string) => link('live', `battery:${post}`, 'fuse:in')
+const rest = [link('w2', 'fuse:out', 'lamp:in')]
+const onWing = { metals: ['wing', 'body'], fixings: [fixing('lamp-earth', 'lamp:out', 'body'), fixing('bolts', 'wing', 'body')] }
+
+test('a battery against the supply is a conflict that names the way', () => {
+  const record = makeRecord({ ...onWing, supply: '12-', parts, wires: [...rest, live('-'), link('strap', 'battery:+', 'wing')] })
+  const resolved = resolveVehicle(record, {}, partKinds)
+  expect(resolved.ok ? [] : resolved.conflicts.map(({ at, what }) => [at.join('.'), what])).toEqual([['parts.battery', 'battery reversed']])
+  expect(resolved.ok ? '' : resolved.conflicts[0].sentence).toMatch(/battery:\+ that leads to metal \(by strap\), and battery:- does not/)
+})
+
+test.each([['12-', '+', '-'], ['6+', '-', '+']] as const)('a battery as the supply %s says is none', (supply, hot, earthed) => {
+  const record = makeRecord({ ...onWing, supply, parts, wires: [...rest, live(hot), link('strap', `battery:${earthed}`, 'wing')] })
+  expect(mustResolve(record, {}, partKinds).shorted).toEqual([])
+})
+
+test('two batteries in series are none', () => {
+  const record = makeRecord({
+    ...onWing, supply: '12-', parts: [...parts, part('second', 'battery', { ohm: 0.01 })],
+    wires: [...rest, link('strap', 'battery:-', 'body'), link('link', 'battery:+', 'second:-'), link('live', 'second:+', 'fuse:in')],
+  })
+  expect(resolveVehicle(record, {}, partKinds).ok).toBe(true)
+})
+
+test('editions of a lead that share a year short the battery', () => {
+  const record = makeRecord({
+    ...onWing, supply: '12-', parts,
+    wires: [...rest, link('early', 'battery:-', 'fuse:in', { fits: years(1950, 1954) }), link('late', 'battery:+', 'fuse:in', { fits: years(1954) }), link('strap', 'battery:-', 'wing')],
+  })
+  expect(mustResolve(record, { year: 1955 }, partKinds).shorted).toEqual([])
+  expect(mustResolve(record, { year: 1954 }, partKinds).shorted).toEqual([{ part: 'battery', through: ['late', 'early'] }])
+})
+
+test('a lamp without its earth has an end that nothing is joined to', () => {
+  const wires = [...rest, live('+'), link('strap', 'battery:-', 'wing')]
+  const record = makeRecord({ ...onWing, parts, wires })
+  const lost = makeRecord({ ...onWing, fixings: [fixing('bolts', 'wing', 'body')], parts, wires })
+  expect(mustResolve(record, {}, partKinds).unjoined).toEqual([])
+  expect(mustResolve(lost, {}, partKinds).unjoined).toEqual(['lamp:out'])
+})
