@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { batteryRules, restVoltsArmyRows, restVoltsRows } from './battery-rows.ts'
-import { chargeAtRestVolts, correctedGravity, internalMohm, restVolts, restVoltsByGravity } from './battery.ts'
+import { batteryRules, internalResistance, restVoltsArmyRows, restVoltsRows } from './battery-rows.ts'
+import { chargeAtRestVolts, correctedGravity, crankingBoundMohm, internalMohm, restVolts, restVoltsByGravity, runDown } from './battery.ts'
 
 describe('published examples', () => {
   // C1. A battery maker's table at 80 F: charge, rest volts, specific gravity.
@@ -67,11 +67,36 @@ describe('internal resistance', () => {
     expect(internalMohm(6, 100).mohm).toBeCloseTo(3.5, 9)
     expect(internalMohm(12, 50).mohm).toBeCloseTo(14, 9)
   })
+})
 
-  // C6. The cold-cranking rating of 400 A bounds it: (12.6 - 7.2) / 400 = 13.5 milliohms.
-  test('a usual 12 V battery meets its rating', () => {
-    const boundMohm = ((6 * batteryRules.cellV.value - batteryRules.crankingRatingEndV.value) / 400) * 1000
-    expect(boundMohm).toBeCloseTo(13.5, 6)
-    expect(internalMohm(6, 50).highMohm).toBeLessThan(boundMohm)
+describe('the cold-cranking bound', () => {
+  // C6. The definition in a technicians' study guide: 400 A, from 12.6 V at rest to 7.2 V: (12.6 - 7.2) / 400 = 13.5 milliohms.
+  // WE-30. A battery maker's page of questions: 600 A down to 7.20 V; (12.65 - 7.2) / 600 = 9.1 milliohms.
+  test('C6, WE-30: fewer amps allow more milliohms', () => {
+    expect(crankingBoundMohm(400, 6 * batteryRules.cellV.value)).toBeCloseTo(13.5, 6)
+    expect(crankingBoundMohm(400, 12.6)).toBeCloseTo(internalResistance.crankingBound400A.maxMohm, 6)
+    expect(Math.abs(crankingBoundMohm(600, 12.65) - 9.1)).toBeLessThan(0.05)
+  })
+
+  test('three cells end at 3.6 V', () => {
+    expect(crankingBoundMohm(400, 6.3, 3)).toBeCloseTo(6.75, 9)
+  })
+
+  test('no rating and no volts are refused', () => {
+    expect(() => crankingBoundMohm(0, 12.6)).toThrow(/more than 0 A/)
+    expect(() => crankingBoundMohm(400, 6.3)).toThrow(/rest above 7.2 V/)
+  })
+})
+
+describe('running down', () => {
+  // B8. US Army TM 9-8000, lighting page: two headlamps of 4 A on 80 Ah, about 10 h.
+  test('B8: 80 Ah feed 8 A for 10 h', () => {
+    expect(runDown(80, 8)).toMatchObject({ hours: 10, source: 'tm-9-8000-lighting', status: 'read', assumed: true })
+    expect(runDown(40, 8).hours).toBe(5)
+  })
+
+  test('nothing taken never empties it', () => {
+    expect(() => runDown(80, 0)).toThrow(/more than 0 A/)
+    expect(() => runDown(0, 8)).toThrow(/more than 0 Ah/)
   })
 })

@@ -15,6 +15,15 @@ export interface InternalMohm {
   readonly why: string
 }
 
+/** How long a battery feeds a load. Always an assumption. */
+export interface RunDown {
+  readonly hours: number
+  readonly source: SourceId
+  readonly status: Status
+  readonly assumed: true
+  readonly why: string
+}
+
 /**
  * Rest volts of a lead-acid battery of `cells` cells at this state of charge in per cent, about 27 C, between the rows of a
  * published table of rest volts.
@@ -55,6 +64,28 @@ export function internalMohm(cells: number, capacityAh: number): InternalMohm {
     mohm: ((band.minMohm + band.maxMohm) / 2) * scale, lowMohm: band.minMohm * scale, highMohm: band.maxMohm * scale,
     source: band.source, status: band.status, assumed: true, why: `${band.item}, by size`,
   }
+}
+
+/**
+ * The most internal resistance, in milliohms at -18 C, with which a battery meets its cold-cranking rating in amps: from
+ * its rest volts to the volts at which the rating ends, 7.2 V for six cells and in proportion for others.
+ */
+export function crankingBoundMohm(ratingA: number, restV: number, cells = tableCells): number {
+  const endV = (batteryRules.crankingRatingEndV.value * checkedCells(cells)) / tableCells
+  if (!(ratingA > 0)) throw new RangeError(`a cold-cranking rating is more than 0 A, not ${ratingA}`)
+  if (!(restV > endV)) throw new RangeError(`${cells} cells rest above ${endV} V, not at ${restV} V`)
+  return (1000 * (restV - endV)) / ratingA
+}
+
+/**
+ * Hours until a full battery that feeds this current is empty: ampere-hours over amps. That holds near the current its
+ * capacity is stated at; a larger one empties it sooner.
+ */
+export function runDown(capacityAh: number, currentA: number): RunDown {
+  if (!(capacityAh > 0)) throw new RangeError(`a battery holds more than 0 Ah, not ${capacityAh}`)
+  if (!(currentA > 0)) throw new RangeError(`a load that empties a battery takes more than 0 A, not ${currentA}`)
+  const why = 'ampere-hours over amps, from full; a large current empties it sooner'
+  return { hours: capacityAh / currentA, source: 'tm-9-8000-lighting', status: 'read', assumed: true, why }
 }
 
 function checkedCells(cells: number): number {

@@ -84,6 +84,13 @@ describe('published examples', () => {
     expect(ohmAtTemperature(1, 120)).toBeCloseTo(1.393, 9)
     expect(ohmAtTemperature(1, 20)).toBe(1)
   })
+
+  // WE-22. OpenStax College Physics, a lamp's filament: 0.350 ohm at 20 C, 2850 C (read); 0.0045 / K and the printed 4.8 ohm
+  // from memory of its chapter 20, not read again.
+  test('WE-22: a filament at 2850 C has 4.8 ohm', () => {
+    expect(Math.abs(ohmAtTemperature(0.35, 2850, 0.0045) - 4.8)).toBeLessThanOrEqual(0.05)
+    expect(ohmAtTemperature(1, 2850, 0.0045)).toBeCloseTo(13.7, 1)
+  })
 })
 
 describe('resistance times area', () => {

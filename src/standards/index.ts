@@ -1,5 +1,8 @@
 export { awgAreaMm2, awgDiameterMm, awgName, readAwg } from './awg.ts'
-export { chargeAtRestVolts, correctedGravity, internalMohm, restVolts, restVoltsByGravity, type InternalMohm } from './battery.ts'
+export {
+  chargeAtRestVolts, correctedGravity, crankingBoundMohm, internalMohm, restVolts, restVoltsByGravity, runDown,
+  type InternalMohm, type RunDown,
+} from './battery.ts'
 export {
   batteryRules, hydrometerRows, internalResistance, loadTestRows, restVoltsArmyRows, restVoltsRows,
   type BatteryRule, type HydrometerRow, type InternalResistance, type LoadTestRow, type RestVoltsRow,
@@ -16,6 +19,7 @@ export { findConductor, type Conductor, type ConductorFound, type ConductorSize 
 export { copperOhmPerM, ohmAtTemperature } from './copper.ts'
 export { copper, type Constant } from './copper-rows.ts'
 export { componentTests, dropLimitRows, type ComponentTest, type DropLimitRow } from './drop-limit-rows.ts'
+export { starterCableLimit, type DropAllowed } from './drop-limits.ts'
 export { flasherFigures, type FlasherFigure } from './flasher-rows.ts'
 export { isoDiameterMm, isoOhmPerM, type BetweenRows } from './iso-law.ts'
 export {

@@ -93,6 +93,7 @@ export const sources = {
   'dynamo-regulator-maker': { title: 'A maker of replacement 6 V dynamo regulators', status: 'read', usedFor: 'regulated volts at 6 V' },
   'service-sheet-memory': { title: 'Component-maker service sheets of the 1950s', status: 'from memory', usedFor: 'open-circuit regulator setting' },
   'tm-9-8000': { title: 'US Army TM 9-8000, Principles of Automotive Vehicles, cut-out relay', status: 'read', usedFor: 'action of the cut-out' },
+  'tm-9-8000-lighting': { title: 'US Army TM 9-8000, Principles of Automotive Vehicles, lighting page', status: 'read', usedFor: 'hours a battery feeds its lamps' },
   'navedtra-14050': { title: 'US Navy NAVEDTRA 14050, Construction Mechanic (Advanced), p. 94; its views A to C are figures that were not seen', status: 'read', usedFor: 'drops in the starting circuit' },
   'tm-5-3820-256-24': { title: 'US Army TM 5-3820-256-24-4, cranking-circuit voltage drops, pp. 7-9', status: 'read', usedFor: 'drops in the starting circuit' },
   'tm-10-3930-671-24': { title: 'US Army TM 10-3930-671-24, volt drop tests', status: 'read', usedFor: 'drops in the starting circuit, cranking time' },

@@ -1,5 +1,6 @@
 // Scenario S2: a pull switch that moves the feed from the parking lamps to the headlamps, and the wire moved to keep both.
 import { expect, test } from 'vitest'
+import { reversePolarity } from '../builders/reverse-polarity.ts'
 import { openVehicle, readRecordFile, type OpenVehicle } from '../records/open-vehicle.ts'
 
 const record = readRecordFile(new URL('./s2-parking-lamps.json', import.meta.url))
@@ -11,7 +12,12 @@ const heads = ['head-left', 'head-right'], parks = ['park-left', 'park-right'], 
 /** Every lamp is either off or as bright as it should be; these are the bright ones. */
 function litLamps(vehicle: OpenVehicle, position: string, more: Parameters<OpenVehicle['solve']>[1] = {}) {
   const { lamps } = vehicle.solve(pulled(position), more).solved
-  for (const { class: seen } of Object.values(lamps)) expect(['off', 'normal']).toContain(seen)
+  for (const { class: seen, percent, light } of Object.values(lamps)) {
+    expect(['off', 'normal']).toContain(seen)
+    // 12 V or none; some tenths of a millivolt are the battery's least resistance.
+    expect(Math.abs(percent - (seen === 'off' ? 0 : 100))).toBeLessThan(0.1)
+    expect(Math.abs(light - (seen === 'off' ? 0 : 1))).toBeLessThan(0.01)
+  }
   return Object.keys(lamps).filter((id) => lamps[id].class === 'normal').sort()
 }
 
@@ -38,6 +44,18 @@ test('R then carries 0.83 A more', () => {
     expect(throughR(moved, position) - throughR(asMade, position)).toBeCloseTo(0.83, 2)
   }
   expect(moved.solve(pulled('1')).solved.elements['switch.first.P'].amps).toBeCloseTo(0, 9)
+})
+
+test('earthed by the other post it does the same', () => {
+  const positive = reversePolarity(record)
+  const positiveMoved = openVehicle(positive, { options: { 'front-on-r': true } })
+  for (const position of ['0', '1', '2']) {
+    expect(litLamps(openVehicle(positive, {}), position)).toEqual(litLamps(asMade, position))
+    expect(litLamps(positiveMoved, position)).toEqual(litLamps(moved, position))
+  }
+  const { voltages, elements } = positiveMoved.solve(pulled('2')).solved
+  expect(voltages['switch:B']).toBeCloseTo(-12, 2)
+  expect(elements['switch.second.R'].amps).toBeCloseTo(-1.67, 2)
 })
 
 test('P joined to H lights the headlamps too early', () => {
