@@ -13,10 +13,10 @@ export class LawTable {
   current = 0
   /** Its slope, S. */
   slope = 0
-  /** While true a filament's slope is that of the line from the origin: with it the first step of a solve never overshoots. */
-  chords = false
   /** Counts the times that an element began or ceased to conduct at all: which nodes float depends on nothing else. */
   openings = 0
+  /** Counts the times that a plain conductance changed, or an element became plain or ceased to be. */
+  changes = 0
 
   constructor(readonly size: number) {
     this.kind = new Uint8Array(size)
@@ -28,7 +28,9 @@ export class LawTable {
     const code = CODES[law.kind]
     if ((code === 0) !== (this.kind[index] === 0)) this.openings++
     this.kind[index] = code
-    this.plainS[index] = law.kind === 'open' ? 0 : law.kind === 'resistor' ? 1 / Math.max(law.ohm + addedOhm, LEAST_OHM) : NaN
+    const plainS = law.kind === 'open' ? 0 : law.kind === 'resistor' ? 1 / Math.max(law.ohm + addedOhm, LEAST_OHM) : NaN
+    if (!Object.is(plainS, this.plainS[index])) this.changes++
+    this.plainS[index] = plainS
     const p = index * WIDTH
     switch (law.kind) {
       case 'open':
@@ -51,6 +53,7 @@ export class LawTable {
     this.p[p] = law.ratedV
     this.p[p + 1] = law.ratedW / law.ratedV
     this.p[p + 2] = law.coldRatio ** (-2 / FILAMENT_POWER)
+    this.p[p + 3] = this.p[p + 1] * this.p[p + 2] ** (-FILAMENT_POWER / 2)
   }
 
   private setDiode(p: number, law: Extract<Law, { kind: 'diode' }>, addedOhm: number): void {
@@ -80,9 +83,17 @@ export class LawTable {
   private evaluateFilament(p: number, volts: number): void {
     const u = volts / this.p[p], i0 = this.p[p + 1]
     const s = u * u + this.p[p + 2]
-    const f = i0 * Math.exp(-FILAMENT_POWER / 2 * Math.log(s))
+    // Of a lamp without current nothing is left to compute.
+    const f = u * u < NO_LIGHT ? this.p[p + 3] : i0 * Math.exp(-FILAMENT_POWER / 2 * Math.log(s))
     this.current = f * u
-    this.slope = (this.chords ? f : f * (1 - FILAMENT_POWER * u * u / s)) / this.p[p]
+    this.slope = f * (1 - FILAMENT_POWER * u * u / s) / this.p[p]
+  }
+
+  /** How much steeper than its slope a filament's line from the origin is, S, where a step would move it by a good part of its volts; else 0. */
+  chordOverSlope(index: number, volts: number, step: number): number {
+    if (this.kind[index] !== 2 || Math.abs(step) < FAR * this.p[index * WIDTH] || volts === 0) return 0
+    this.evaluate(index, volts)
+    return this.current / volts - this.slope
   }
 
   /** Newton on the junction's voltage: Vj + R·Is·(e^(Vj/nVt) − 1) = V, which is convex and rising. */
@@ -123,9 +134,13 @@ export class LawTable {
 }
 
 const WIDTH = 4
+/** A step of this share of a lamp's rated volts is a far one. */
+const FAR = 0.05
 const CODES: Readonly<Record<Law['kind'], number>> = { open: 0, resistor: 1, filament: 2, diode: 3, battery: 4, source: 5 }
 /** I ~ V^0.55 about the rated point: 1 − 0.45. */
 const FILAMENT_POWER = 0.45
+/** Square of u below which u² is nothing beside e². */
+const NO_LIGHT = 1e-20
 const THERMAL_V = 0.02585
 /** A reverse-biased junction leaks about a nanoampere a volt; common practice, no source. */
 const LEAK_S = 1e-9

@@ -1,4 +1,5 @@
-import type { Circuit, Condition } from './circuit.ts'
+import type { Circuit } from './circuit.ts'
+import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
 import type { Balance, ElementResult, LampResult, Solution, WireResult } from './solved.ts'
 
