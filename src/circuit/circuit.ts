@@ -4,7 +4,7 @@ import type { Condition } from './condition.ts'
 import { LawTable, LEAST_OHM } from './law-table.ts'
 import { InnerSolver, type InnerResult } from './inner-solve.ts'
 import { mergedAmps } from './merged-amps.ts'
-import type { NetAxis, Network } from './network.ts'
+import type { NetAxis, NetElement, Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
 import { PartNow, PartView, type Ambient } from './part-now.ts'
 import { mergePoints, type Topology } from './topology.ts'
@@ -126,12 +126,16 @@ export class Circuit {
   private run(isNear: boolean): void {
     const last = this.result, lastSolver = this.solver
     this.merged = null
-    let solver = this.solverFor(false)
+    let solver = this.solverFor('chains')
     this.bridged = this.nodeBridges(solver.topology)
+    if (this.bridged.some(({ from, to }) => !hasRow(from, solver) || !hasRow(to, solver))) {
+      solver = this.solverFor('points')
+      this.bridged = this.nodeBridges(solver.topology)
+    }
     const start = solver === lastSolver ? last?.volts : undefined
     let result = solver.solve(this.laws, this.bridged, start, isNear)
     if (!result) {
-      solver = this.solverFor(true)
+      solver = this.solverFor('bridged')
       this.bridged = []
       result = solver.solve(this.laws)
     }
@@ -145,15 +149,18 @@ export class Circuit {
     this.solver = null
   }
 
-  private solverFor(withBridges: boolean): InnerSolver {
+  /** The analysed pattern: with chains passed over, with every point, or with every point and the bridges as elements. */
+  private solverFor(pattern: 'chains' | 'points' | 'bridged'): InnerSolver {
     const { network, overlay, isMerged } = this
     this.mergedKey ??= keyOfMerged(isMerged)
-    const merged = withBridges ? isMerged : isMerged.subarray(0, this.bridgeLaws)
-    const key = this.mergedKey + (withBridges ? overlay.bridges.map((b) => `;${b.from}-${b.to}`).join('') : '')
+    const isBridged = pattern === 'bridged'
+    const key = `${pattern} ${this.mergedKey}${isBridged ? overlay.bridges.map((b) => `;${b.from}-${b.to}`).join('') : ''}`
     let solver = this.solvers.get(key)
     if (!solver) {
-      const ends = withBridges ? [...network.elements, ...overlay.bridges] : network.elements
-      solver = new InnerSolver(mergePoints(network.points.length, network.reference, ends, Uint8Array.from(merged)))
+      const ends = isBridged ? [...network.elements, ...overlay.bridges] : network.elements
+      const merged = Uint8Array.from(isBridged ? isMerged : isMerged.subarray(0, this.bridgeLaws))
+      const mayChain = (e: number) => pattern === 'chains' && isPlain(network.elements[e])
+      solver = new InnerSolver(mergePoints(network.points.length, network.reference, ends, merged, mayChain))
       if (this.solvers.size > MOST_PATTERNS) this.solvers.clear()
       this.solvers.set(key, solver)
     }
@@ -209,7 +216,7 @@ export class Circuit {
 
   /** Ohms between two points with the battery's EMF gone and every filament cold. */
   restOhm(a: number, b: number): number {
-    const solver = this.solverFor(this.overlay.bridges.length > 0)
+    const solver = this.solverFor(this.overlay.bridges.length > 0 ? 'bridged' : 'points')
     return solver.restOhm(this.laws, solver.topology.nodeOf[a], solver.topology.nodeOf[b])
   }
 
@@ -224,6 +231,16 @@ const MOST_PATTERNS = 200
 const NO_BRIDGES: Bridge[] = []
 
 interface Moving { readonly now: PartNow; readonly elements: readonly number[] }
+
+function hasRow(node: number, { topology: { rows } }: InnerSolver): boolean {
+  return node <= rows
+}
+
+/** Its law is a resistance or open, whatever happens. */
+function isPlain({ law, does }: NetElement): boolean {
+  if (typeof law === 'function') return does === 'contact' || does === 'joint'
+  return law.kind === 'resistor' || law.kind === 'open'
+}
 
 function keyOfMerged(merged: Uint8Array): string {
   const ones: number[] = []

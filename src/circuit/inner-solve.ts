@@ -1,9 +1,10 @@
-import { findRoot, SparseFactor, UnionFind } from '../math/index.ts'
+import { findRoot, SparseFactor } from '../math/index.ts'
 import { BridgeUpdate, type Bridge } from './bridge-update.ts'
 import type { LawTable } from './law-table.ts'
+import { SortedLinks, TIE_S } from './sorted-links.ts'
 import type { Topology } from './topology.ts'
 
-/** Arrays by node end with the reference, which is at 0 V and never floats. */
+/** Arrays are by node; the reference is at 0 V and never floats. */
 export interface InnerResult {
   /** Voltage of each node, V. */
   readonly volts: Float64Array
@@ -16,63 +17,8 @@ export interface InnerResult {
   readonly bridgeAmps: Float64Array
 }
 
-interface Islands { readonly floating: Uint8Array; readonly ties: readonly number[]; islandOf(node: number): number }
-
-/** The elements under one state of their laws: plain conductances with the matrix they make, and those whose law has to be asked. */
-class Sorted {
-  /** The first `plain` entries hold the conductances and the ties, the first `curved` of `asked` the other elements. */
-  plain = 0
-  curved = 0
-  readonly from: Int32Array
-  readonly to: Int32Array
-  readonly S: Float64Array
-  readonly asked: Int32Array
-  /** Values of the matrix of the plain ones. */
-  readonly values: Float64Array
-  private laws: LawTable | null = null
-  private changes = -1
-
-  constructor(private readonly topology: Topology, slots: number) {
-    const most = topology.from.length + topology.nodes
-    this.from = new Int32Array(most)
-    this.to = new Int32Array(most)
-    this.S = new Float64Array(most)
-    this.asked = new Int32Array(topology.from.length)
-    this.values = new Float64Array(slots)
-  }
-
-  isFor(laws: LawTable): boolean { return this.laws === laws && this.changes === laws.changes }
-
-  sort(laws: LawTable, ties: readonly number[]): void {
-    const { topology: { from, to, slots, nodes }, values } = this
-    this.laws = laws
-    this.changes = laws.changes
-    this.plain = this.curved = 0
-    values.fill(0)
-    for (let e = 0; e < from.length; e++) {
-      const S = laws.plainS[e], a = from[e], b = to[e]
-      if (a === b || S === 0) continue
-      if (S !== S) { this.asked[this.curved++] = e; continue }
-      this.add(a, b, S)
-      values[slots[3 * e]] += S
-      values[slots[3 * e + 1]] += S
-      values[slots[3 * e + 2]] -= S
-    }
-    for (const i of ties) { this.add(i, nodes, TIE_S); values[i] += TIE_S }
-  }
-
-  private add(from: number, to: number, S: number): void {
-    const i = this.plain++
-    this.from[i] = from
-    this.to[i] = to
-    this.S[i] = S
-  }
-}
-
 interface Worst { readonly node: number; readonly amps: number }
 
-/** Conductance that ties one node of each floating island to the reference. It closes no path, so it carries nothing and loads no reading. */
-const TIE_S = 1e-3
 const MOST_STEPS = 200
 /** Kirchhoff's law holds to this many amps; */
 const RESIDUAL_A = 1e-9
@@ -95,14 +41,12 @@ export class InnerSolver {
   private readonly residual: Float64Array
   private readonly step: Float64Array
   private readonly trial: Float64Array
-  /** As found when the laws had opened so often. */
-  private islands: { readonly laws: LawTable; readonly openings: number; readonly found: Islands } | null = null
-  private readonly sorted: Sorted
+  private readonly sorted: SortedLinks
 
   constructor(readonly topology: Topology) {
-    const n = topology.nodes
+    const n = topology.rows
     this.factor = new SparseFactor(topology.analysis)
-    this.sorted = new Sorted(topology, this.factor.values.length)
+    this.sorted = new SortedLinks(topology, this.factor.values.length)
     this.residual = new Float64Array(n + 1)
     this.step = new Float64Array(n + 1)
     this.trial = new Float64Array(n + 1)
@@ -110,9 +54,10 @@ export class InnerSolver {
 
   /** Solve from `start` (or from all zero); `isNear` says that it is a small step away. Null where a bridge joins a floating part: the network must then be analysed with it. */
   solve(laws: LawTable, bridges: readonly Bridge[] = [], start?: Float64Array, isNear = false): InnerResult | null {
-    const volts = new Float64Array(this.topology.nodes + 1)
+    const volts = new Float64Array(this.topology.size)
     if (start) volts.set(start)
-    const { floating } = this.islandsOf(laws)
+    this.sorted.sort(laws)
+    const { floating } = this.sorted.islands
     if (bridges.some(({ from, to }) => floating[from] || floating[to])) return null
     let steps = 0
     let worst = this.fillResidual(laws, bridges, volts)
@@ -128,6 +73,7 @@ export class InnerSolver {
       left = CURVATURE / 2 * size * size
       if (!(worst.amps < before) && worst.amps < ROUNDING_A) break
     }
+    this.sorted.fillInner(volts, laws)
     const bridgeAmps = Float64Array.from(bridges, ({ from, to, ohm }) => (volts[from] - volts[to]) / ohm)
     return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps, bridgeAmps }
   }
@@ -146,10 +92,10 @@ export class InnerSolver {
   }
 
   private turnStep(updates: BridgeUpdate): number {
-    const { step, topology: { nodes } } = this
+    const { step, topology: { rows } } = this
     updates.correct(this.factor, step)
     let largest = 0
-    for (let i = 0; i < nodes; i++) {
+    for (let i = 0; i < rows; i++) {
       const size = Math.abs(step[i])
       if (size > largest) largest = size
       step[i] = -step[i]
@@ -162,29 +108,29 @@ export class InnerSolver {
    * would move far, one that was lit and is cut off goes dark in one step. False where none is moved far.
    */
   private layChords(laws: LawTable, volts: Float64Array): boolean {
-    const { topology: { from, to, slots }, step, factor: { values }, sorted: { asked, curved } } = this
+    const { topology: { links: { from, to, start, element, slots } }, step, factor: { values }, sorted: { asked, curved } } = this
     let found = false
     for (let c = 0; c < curved; c++) {
-      const e = asked[c], a = from[e], b = to[e]
-      const more = laws.chordOverSlope(e, volts[a] - volts[b], step[a] - step[b])
+      const l = asked[c], a = from[l], b = to[l]
+      const more = laws.chordOverSlope(element[start[l]], volts[a] - volts[b], step[a] - step[b])
       if (more === 0) continue
       found = true
-      values[slots[3 * e]] += more
-      values[slots[3 * e + 1]] += more
-      values[slots[3 * e + 2]] -= more
+      values[slots[3 * l]] += more
+      values[slots[3 * l + 1]] += more
+      values[slots[3 * l + 2]] -= more
     }
     return found
   }
 
   /** Move `volts` along the step: the whole of it, or to where the convex function's slope along it has nearly gone. */
   private lineSearch(laws: LawTable, bridges: readonly Bridge[], volts: Float64Array): Worst {
-    const { residual, step, trial, topology: { nodes } } = this
-    const slope0 = dot(residual, step, nodes)
+    const { residual, step, trial, topology: { rows } } = this
+    const slope0 = dot(residual, step, rows)
     let worst: Worst = NOTHING
     const slopeAt = (t: number): number => {
-      for (let i = 0; i < nodes; i++) trial[i] = volts[i] + t * step[i]
+      for (let i = 0; i < rows; i++) trial[i] = volts[i] + t * step[i]
       worst = this.fillResidual(laws, bridges, trial)
-      return dot(residual, step, nodes)
+      return dot(residual, step, rows)
     }
     const slope1 = slopeAt(1)
     if (slope1 > -0.3 * slope0) findRoot(slopeAt, 0, 1, slope0, slope1, 1e-12, -0.1 * slope0)
@@ -195,7 +141,6 @@ export class InnerSolver {
   /** Kirchhoff's sums at `volts`, the matrix of slopes with them, and the worst node against its tolerance. */
   private fillResidual(laws: LawTable, bridges: readonly Bridge[], volts: Float64Array): Worst {
     const { residual, factor: { values }, sorted } = this
-    if (!sorted.isFor(laws)) sorted.sort(laws, this.islandsOf(laws).ties)
     values.set(sorted.values)
     residual.fill(0)
     const { from, to, S, plain } = sorted
@@ -215,71 +160,50 @@ export class InnerSolver {
   }
 
   private addCurved(laws: LawTable, volts: Float64Array): void {
-    const { topology: { from, to, slots }, residual, factor: { values }, sorted: { asked, curved } } = this
+    const { topology: { links: { from, to, start, element, slots } }, residual, factor: { values }, sorted: { asked, curved } } = this
     for (let c = 0; c < curved; c++) {
-      const e = asked[c], a = from[e], b = to[e]
-      laws.evaluate(e, volts[a] - volts[b])
+      const l = asked[c], a = from[l], b = to[l]
+      laws.evaluate(element[start[l]], volts[a] - volts[b])
       const { current, slope } = laws
       residual[a] += current
       residual[b] -= current
-      values[slots[3 * e]] += slope
-      values[slots[3 * e + 1]] += slope
-      values[slots[3 * e + 2]] -= slope
+      values[slots[3 * l]] += slope
+      values[slots[3 * l + 1]] += slope
+      values[slots[3 * l + 2]] -= slope
     }
   }
 
   private worstNode(): Worst {
-    const { residual, topology: { nodes } } = this
+    const { residual, topology: { rows } } = this
     let node = -1, amps = 0
-    for (let i = 0; i < nodes; i++) {
+    for (let i = 0; i < rows; i++) {
       const size = Math.abs(residual[i])
       if (size > amps || size !== size) { node = i; amps = size }
     }
     return { node, amps }
   }
 
-  private islandsOf(laws: LawTable): Islands {
-    if (this.islands?.laws !== laws || this.islands.openings !== laws.openings) this.islands = { laws, openings: laws.openings, found: this.findIslands(laws) }
-    return this.islands.found
-  }
-
-  /** Nodes that no conducting element joins to the reference, and one node of each island they form. */
-  private findIslands(laws: LawTable): Islands {
-    const { nodes, from, to } = this.topology
-    const sets = new UnionFind(nodes + 1)
-    for (let e = 0; e < from.length; e++) if (from[e] !== to[e] && !laws.isOpen(e)) sets.join(from[e], to[e])
-    const earth = sets.find(nodes)
-    const floating = new Uint8Array(nodes + 1)
-    const ties: number[] = []
-    for (let i = 0; i < nodes; i++) {
-      const root = sets.find(i)
-      if (root === earth) continue
-      floating[i] = 1
-      if (root === i) ties.push(i)
-    }
-    return { floating, ties, islandOf: (node) => sets.find(node) }
-  }
-
-  /** Ohms between two nodes with every source at rest and every filament cold; Infinity where nothing joins them. */
+  /** Ohms between two nodes that have a row, or the reference, with every source at rest and every filament cold; Infinity where nothing joins them. */
   restOhm(laws: LawTable, a: number, b: number): number {
     if (a === b) return 0
-    const { topology: { from, to, slots, nodes }, factor: { values } } = this
-    const { ties, islandOf } = this.findIslands(laws)
+    const { topology: { rows, size, links: { from, to, slots } }, factor: { values }, sorted } = this
+    sorted.sort(laws)
+    const { ties, islandOf } = sorted.islands
     if (islandOf(a) !== islandOf(b)) return Infinity
     values.fill(0)
-    for (let e = 0; e < from.length; e++) {
-      if (from[e] === to[e]) continue
-      const S = laws.restSlope(e)
-      values[slots[3 * e]] += S
-      values[slots[3 * e + 1]] += S
-      values[slots[3 * e + 2]] -= S
+    for (let l = 0; l < from.length; l++) {
+      if (from[l] === to[l]) continue
+      const S = sorted.restConductance(l, laws)
+      values[slots[3 * l]] += S
+      values[slots[3 * l + 1]] += S
+      values[slots[3 * l + 2]] -= S
     }
     for (const i of ties) values[i] += TIE_S
     if (this.factor.factor() >= 0) return Infinity
-    const x = new Float64Array(nodes + 1)
+    const x = new Float64Array(size)
     x[a] = 1
     x[b] = -1
-    x[nodes] = 0
+    x[rows] = 0
     this.factor.solve(x, x)
     return x[a] - x[b]
   }
