@@ -2,19 +2,23 @@ import * as z from 'zod'
 import {
   known, type ElementSpec, type Law, type Params, type PartKind, type PhaseSpec, type StateSpec, type View,
 } from '../record/index.ts'
-import { flasherFigures } from '../standards/index.ts'
+import { flasherFigures, partDefaults } from '../standards/index.ts'
 import { bySystem, practice, relayContact } from './defaults.ts'
 
 const params = z.object({
-  /** Hot wire: dark first, the wire carries the lamps' current while they are dark. Bimetal: lit first, heated while they are lit. */
-  type: known(z.enum(['hot-wire', 'bimetal'])).optional(),
-  ratedW: known(z.number().positive()).optional(),
-  ratedV: known(z.number().positive()).optional(),
-  /** Hot wire with its series resistor, in circuit while the lamps are dark. */
-  darkOhm: known(z.number().positive()).optional(),
-  contactOhm: known(z.number().min(0)).optional(),
-  /** Share of the rated lit current at which the tell-tale contact makes. */
-  tellTaleFrom: known(z.number().positive()).optional(),
+  type: known(z.enum(['hot-wire', 'bimetal'])).optional().describe(
+    'Hot wire: dark first, its wire carries the lamps\' current while they are dark; '
+    + 'bimetal: lit first, heated while they are lit; left out, hot wire.'),
+  ratedW: known(z.number().positive()).optional()
+    .describe('Watts of all the lamps that it is made to flash; left out, two turn lamps of usual watts.'),
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts at which those watts are stated; left out, those of the system.'),
+  darkOhm: known(z.number().positive()).optional().describe(
+    'Hot wire with its series resistor, in circuit while the lamps are dark, ohm; left out, a usual one for the system\'s volts.'),
+  contactOhm: known(z.number().min(0)).optional().describe(
+    `Each closed contact, ohm; left out, the record's assumed relay contact, else ${partDefaults.relayContactMohm.value} mΩ.`),
+  tellTaleFrom: known(z.number().positive()).optional().describe(
+    'Share of the rated current, from 0 to 1, at which the tell-tale contact makes; left out, it takes the current of both lamps.'),
 })
 
 /**

@@ -11,11 +11,14 @@ const BLOW_RATIO = 1.35
 const BLOW_MS = 1000
 
 const params = z.object({
-  ratingA: known(z.number().positive()).optional(),
-  /** Whether the printed rating is what it carries for ever or what blows it. */
-  ratingMeans: known(z.enum(['continuous', 'blow'])).optional(),
-  blowA: known(z.number().positive()).optional(),
-  ohm: known(z.number().min(0)).optional(),
+  ratingA: known(z.number().positive()).optional()
+    .describe('Amps printed on it; left out, a common large fuse.'),
+  ratingMeans: known(z.enum(['continuous', 'blow'])).optional()
+    .describe('Whether the printed amps are what it carries for ever or what blows it; left out, what it carries for ever.'),
+  blowA: known(z.number().positive()).optional()
+    .describe(`Amps above which it blows; left out, the printed amps, times ${BLOW_RATIO} where it carries them for ever.`),
+  ohm: known(z.number().min(0)).optional()
+    .describe('With its clips, ohm; left out, the record\'s assumed fuse, else usual clips and an element by the printed amps.'),
 })
 
 type RatingMeans = 'continuous' | 'blow'
