@@ -1,4 +1,5 @@
 import type { Law } from '../record/index.ts'
+import { partDefaults } from '../standards/index.ts'
 
 /**
  * The numeric laws of a network's elements: current and slope by voltage. Every law is non-decreasing,
@@ -137,8 +138,8 @@ const WIDTH = 4
 /** A step of this share of a lamp's rated volts is a far one. */
 const FAR = 0.05
 const CODES: Readonly<Record<Law['kind'], number>> = { open: 0, resistor: 1, filament: 2, diode: 3, battery: 4, source: 5 }
-/** I ~ V^0.55 about the rated point: 1 − 0.45. */
-const FILAMENT_POWER = 0.45
+/** A filament's resistance follows the voltage to this power about the rated point, since its current follows it to the rest of 1. */
+const FILAMENT_POWER = 1 - partDefaults.lampCurrentExponent.value
 /** Square of u below which u² is nothing beside e². */
 const NO_LIGHT = 1e-20
 const THERMAL_V = 0.02585
