@@ -160,7 +160,7 @@ export class Circuit {
       const ends = isBridged ? [...network.elements, ...overlay.bridges] : network.elements
       const merged = Uint8Array.from(isBridged ? isMerged : isMerged.subarray(0, this.bridgeLaws))
       const mayChain = (e: number) => pattern === 'chains' && isPlain(network.elements[e])
-      solver = new InnerSolver(mergePoints(network.points.length, network.reference, ends, merged, mayChain))
+      solver = new InnerSolver(mergePoints(network.points.length, network.reference, ends, merged, mayChain), ends.length)
       if (this.solvers.size > MOST_PATTERNS) this.solvers.clear()
       this.solvers.set(key, solver)
     }

@@ -41,15 +41,22 @@ export class InnerSolver {
   private readonly residual: Float64Array
   private readonly step: Float64Array
   private readonly trial: Float64Array
+  /** Volts, amps and slopes of the links whose law is asked. */
+  private readonly across: Float64Array
+  private readonly currents: Float64Array
+  private readonly slopes: Float64Array
   private readonly sorted: SortedLinks
 
-  constructor(readonly topology: Topology) {
+  constructor(readonly topology: Topology, elements: number) {
     const n = topology.rows
     this.factor = new SparseFactor(topology.analysis)
-    this.sorted = new SortedLinks(topology, this.factor.values.length)
+    this.sorted = new SortedLinks(topology, this.factor.values.length, elements)
     this.residual = new Float64Array(n + 1)
     this.step = new Float64Array(n + 1)
     this.trial = new Float64Array(n + 1)
+    this.across = new Float64Array(topology.links.from.length)
+    this.currents = new Float64Array(topology.links.from.length)
+    this.slopes = new Float64Array(topology.links.from.length)
   }
 
   /** Solve from `start` (or from all zero); `isNear` says that it is a small step away. Null where a bridge joins a floating part: the network must then be analysed with it. */
@@ -108,11 +115,11 @@ export class InnerSolver {
    * would move far, one that was lit and is cut off goes dark in one step. False where none is moved far.
    */
   private layChords(laws: LawTable, volts: Float64Array): boolean {
-    const { topology: { links: { from, to, start, element, slots } }, step, factor: { values }, sorted: { asked, curved } } = this
+    const { topology: { links: { from, to, slots } }, step, factor: { values }, sorted: { asked, askedElement, curved } } = this
     let found = false
     for (let c = 0; c < curved; c++) {
       const l = asked[c], a = from[l], b = to[l]
-      const more = laws.chordOverSlope(element[start[l]], volts[a] - volts[b], step[a] - step[b])
+      const more = laws.chordOverSlope(askedElement[c], volts[a] - volts[b], step[a] - step[b])
       if (more === 0) continue
       found = true
       values[slots[3 * l]] += more
@@ -140,15 +147,18 @@ export class InnerSolver {
 
   /** Kirchhoff's sums at `volts`, the matrix of slopes with them, and the worst node against its tolerance. */
   private fillResidual(laws: LawTable, bridges: readonly Bridge[], volts: Float64Array): Worst {
-    const { residual, factor: { values }, sorted } = this
-    values.set(sorted.values)
+    const { topology: { links: { from, to } }, residual, factor: { values }, sorted: { S, values: plain, islands: { ties } } } = this
+    values.set(plain)
     residual.fill(0)
-    const { from, to, S, plain } = sorted
-    for (let i = 0; i < plain; i++) {
-      const a = from[i], b = to[i]
-      const amps = S[i] * (volts[a] - volts[b])
+    for (let l = 0; l < S.length; l++) {
+      const a = from[l], b = to[l]
+      const amps = S[l] * (volts[a] - volts[b])
       residual[a] += amps
       residual[b] -= amps
+    }
+    for (const i of ties) {
+      residual[i] += TIE_S * volts[i]
+      values[i] += TIE_S
     }
     this.addCurved(laws, volts)
     for (const bridge of bridges) {
@@ -160,11 +170,11 @@ export class InnerSolver {
   }
 
   private addCurved(laws: LawTable, volts: Float64Array): void {
-    const { topology: { links: { from, to, start, element, slots } }, residual, factor: { values }, sorted: { asked, curved } } = this
+    const { topology: { links: { from, to, slots } }, residual, factor: { values }, sorted: { asked, askedElement, curved }, across, currents, slopes } = this
+    for (let c = 0; c < curved; c++) across[c] = volts[from[asked[c]]] - volts[to[asked[c]]]
+    laws.evaluateMany(curved, askedElement, across, currents, slopes)
     for (let c = 0; c < curved; c++) {
-      const l = asked[c], a = from[l], b = to[l]
-      laws.evaluate(element[start[l]], volts[a] - volts[b])
-      const { current, slope } = laws
+      const l = asked[c], a = from[l], b = to[l], current = currents[c], slope = slopes[c]
       residual[a] += current
       residual[b] -= current
       values[slots[3 * l]] += slope
