@@ -5,6 +5,7 @@ import type { Layout, Sheet } from './layout.ts'
 import { layOutLayers, type Layers } from './layers.ts'
 import { letterFlat } from './letter-flat.ts'
 import { measureItem, type Measure } from './measure-items.ts'
+import { earthLines } from './name-lines.ts'
 import { orderLayers } from './order-layers.ts'
 import { buildPathGraph, type Models, type PathGraph } from './path-graph.ts'
 import { placeItems, type Nudge, type Places } from './place-items.ts'
@@ -15,6 +16,7 @@ import { LETTER, LINE, type PathGroup, type PathNumber, type Rail, type Scene, t
 import { routeChannels, stackLayers } from './stack-layers.ts'
 import { textWidth, wrapText } from './text-widths.ts'
 import { traceWires } from './trace-wires.ts'
+import { labelLength, wireLabel } from './wire-label.ts'
 
 const MARGIN = { left: 34, right: 12, top: 16, bottom: 12 }
 
@@ -31,7 +33,11 @@ export function drawPaths(wiring: Wiring, models: Models, sheet: Sheet = { width
   const ranks = graph === all ? ranksOfAll : rankNodes(graph)
   const layers = orderLayers(graph, layOutLayers(graph, ranks), wiring.layout.order ?? [])
   const measures = layers.items.map((_, item) => measureItem(graph, layers, item, ranks.nearness))
-  const places = placeWithoutClash(graph, layers, measures, sheet.width - MARGIN.left - MARGIN.right)
+  const letters = graph.edges.map(({ id }) => {
+    const wire = wiring.wires.get(id)
+    return wire ? labelLength(wireLabel(wire)) : 0
+  })
+  const places = placeWithoutClash(graph, layers, measures, letters, sheet.width - MARGIN.left - MARGIN.right)
   const stack = stackLayers({ wiring, graph, ranks, layers, measures, places }, sheet.height - MARGIN.top - MARGIN.bottom - FOOT)
   return letterFlat(shift({ ...composeScene({ wiring, graph, ranks, layers, measures, places, stack }), circuits }, MARGIN.left, MARGIN.top), wiring)
 }
@@ -39,11 +45,11 @@ export function drawPaths(wiring: Wiring, models: Models, sheet: Sheet = { width
 const TRIES = 6
 
 /** Columns set further apart wherever two wires would otherwise have to dodge one another. */
-function placeWithoutClash(graph: PathGraph, layers: Layers, measures: readonly Measure[], width: number): Places {
+function placeWithoutClash(graph: PathGraph, layers: Layers, measures: readonly Measure[], letters: readonly number[], width: number): Places {
   let nudges: Nudge[] = []
   let best: { readonly places: Places, readonly clashes: number } | null = null
   for (let i = 0; i < TRIES; i++) {
-    const places = placeItems(graph, layers, measures, width, nudges)
+    const places = placeItems(graph, layers, measures, letters, width, nudges)
     if (places === null) break
     const clashes = routeChannels(layers, places).flatMap((channel) => channel.clashes)
     if (best === null || clashes.length < best.clashes) best = { places, clashes: clashes.length }
@@ -101,16 +107,16 @@ function drawEarths({ graph, layers, places }: Layout, y: number): SceneMark[] {
   return layers.rows[layers.rows.length - 1].flatMap((item) => {
     const { node } = layers.items[item]
     if (node === null || graph.nodes[node].kind !== 'earth') return []
-    return [{ id: graph.nodes[node].id, kind: 'earth' as const, at: [places.coreX[item][0], y] as const, text: graph.nodes[node].text }]
+    return [{ id: graph.nodes[node].id, kind: 'earth' as const, at: [places.coreX[item][0], y] as const, lines: earthLines(graph.nodes[node].text) }]
   })
 }
 
 // --- path numbers and the brackets below them ---
 
 function numberPaths({ graph, layers, places }: Layout, earthY: number): PathNumber[] {
-  const named = graph.nodes.some(({ kind, text }) => kind === 'earth' && text !== '')
+  const most = Math.max(0, ...graph.nodes.map(({ kind, text }) => kind === 'earth' ? earthLines(text).length : 0))
   const earths = layers.rows[layers.rows.length - 1].filter((item) => graph.nodes[layers.items[item].node ?? 0].kind === 'earth')
-  return earths.map((item, index) => ({ number: index + 1, x: places.coreX[item][0], y: earthY + (named ? 42 : 28) }))
+  return earths.map((item, index) => ({ number: index + 1, x: places.coreX[item][0], y: earthY + 28 + most * LINE }))
 }
 
 function bracketPaths({ wiring, graph, ranks, layers, places }: Layout, paths: readonly PathNumber[], earthY: number): PathGroup[] {

@@ -15,7 +15,7 @@ export interface Stack {
   readonly trackY: readonly (readonly number[])[]
   readonly routes: readonly ReadonlyMap<number, Routed>[]
   /** Where each wire is lettered: the middle of a straight stretch. */
-  readonly labels: ReadonlyMap<string, { readonly port: number, readonly y: number }>
+  readonly labels: ReadonlyMap<string, { readonly port: number, readonly y: number, readonly upright: boolean }>
 }
 
 /** The sheet to fill, in px at the size where lettering is 12 px high. A drawing that needs more becomes larger. */

@@ -4,8 +4,10 @@ import type { GraphNode } from './path-graph.ts'
 import { LETTER, LINE, type NameLine } from './scene.ts'
 import { NO_BREAK, textWidth, wrapText } from './text-widths.ts'
 
-/** Room for a name beside its symbol before it goes on in the next line. */
+/** Room for a name beside its symbol before it goes on in the next line: the least in which it takes no more than `NAME_LINES`. */
+const NAME_ROOMS = [50, 58, 66, 74]
 const NAME_ROOM = 74
+const NAME_LINES = 3
 
 /** The lettering beside a piece, and the room that it needs whatever is solved. */
 export interface Name { readonly lines: readonly NameLine[]; readonly width: number; readonly height: number }
@@ -14,9 +16,20 @@ export const NO_NAME: Name = { lines: [], width: 0, height: 0 }
 
 /** Title, rating and live lines of a piece. */
 export function nameOf(node: GraphNode): Name {
-  const title = wrapText(node.text, LETTER, NAME_ROOM, 600).map((text): NameLine => ({ text }))
-  const lines = node.part && node.kind === 'piece' ? [...title, ...partLines(node)] : title.map((line) => ({ ...line, soft: true }))
+  const lines: NameLine[] = node.kind === 'piece' ? [...wrapTitle(node.text).map((text) => ({ text })), ...partLines(node)] : [{ text: node.text, soft: true }]
   return { lines, width: Math.max(0, ...lines.map(lineRoom)), height: lines.length * LINE }
+}
+
+/** The name of the metal below an earth symbol, in lines hardly wider than the path. */
+export function earthLines(text: string): string[] {
+  return wrapText(text, LETTER, NAME_ROOMS[0])
+}
+
+/** A title in narrow lines: the width of a drawing is the sum of its names. */
+function wrapTitle(title: string): string[] {
+  const wrapped = NAME_ROOMS.map((room) => wrapText(title, LETTER, room, 600))
+  const widest = (lines: readonly string[]) => Math.max(...lines.map((text) => textWidth(text, LETTER, 600)))
+  return wrapped.find((lines, i) => lines.length <= NAME_LINES && widest(lines) <= NAME_ROOMS[i]) ?? wrapped[wrapped.length - 1]
 }
 
 /** The widest text that a line can come to carry. */

@@ -1,8 +1,9 @@
-import type { Layers } from './layers.ts'
+import type { Layers, Link } from './layers.ts'
 import { placeColumns, type Apart, type Wish } from './least-bends.ts'
 import { markingWidth, NAME_GAP, WIRE_LEFT, WIRE_PITCH, WIRE_RIGHT, type Measure } from './measure-items.ts'
 import type { GraphNode, PathGraph } from './path-graph.ts'
 import { CLEAR } from './route-channel.ts'
+import { earthLines } from './name-lines.ts'
 import { symbolOf } from './symbols/table.ts'
 
 /** x of every port, of every core and of every box edge. */
@@ -21,6 +22,10 @@ interface Draft {
   count: number
   readonly apart: Apart[]
   readonly wishes: Wish[]
+  /** Columns that a wire joins across a channel. */
+  readonly runs: { readonly a: number, readonly b: number }[]
+  /** Left of all columns, and right of all. */
+  borders: readonly [number, number]
   readonly port: number[]
   readonly cores: number[][]
   readonly edges: ([number, number] | null)[]
@@ -35,17 +40,63 @@ const GAP = 8
 /** Two ports that must stand clear of one another although they are in different layers. */
 export interface Nudge { readonly left: number; readonly right: number }
 
-/** Columns in which most wires run straight, stretched to the width of the sheet; null where the nudges contradict one another. */
-export function placeItems(graph: PathGraph, layers: Layers, measures: readonly Measure[], sheetWidth: number, nudges: readonly Nudge[] = []): Places | null {
-  const draft: Draft = { count: 0, apart: [], wishes: [], port: [], cores: [], edges: [], idle: [], lefts: [], rights: [] }
+/**
+ * Columns in which most wires run straight, stretched to the width of the sheet; null where the nudges contradict one
+ * another. `letters` is the length of each edge's lettering, 0 where it has none.
+ */
+export function placeItems(graph: PathGraph, layers: Layers, measures: readonly Measure[], letters: readonly number[], sheetWidth: number, nudges: readonly Nudge[] = []): Places | null {
+  const draft: Draft = { count: 0, apart: [], wishes: [], runs: [], borders: [0, 0], port: [], cores: [], edges: [], idle: [], lefts: [], rights: [] }
   layers.items.forEach((_, item) => addItem(draft, graph, layers, measures[item], item))
   for (const row of layers.rows) keepApart(draft, row)
   for (const { upper, lower, turn, edge } of layers.links) {
     draft.wishes.push({ a: draft.port[upper], b: draft.port[lower], weight: wishWeight(graph, layers, upper, lower) * (turn === 'none' ? 1 : 0.3) * (graph.edges[edge].kind === 'rail' ? 20 : 1) })
+    if (turn === 'none') draft.runs.push({ a: draft.port[upper], b: draft.port[lower] })
   }
+  for (const link of layers.links) if (link.turn !== 'none') widenTurn(draft, layers, link, letters[link.edge])
+  addBorders(draft)
   for (const { left, right } of nudges) draft.apart.push({ left: draft.port[left], right: draft.port[right], apart: CLEAR + 1 })
-  const x = placeColumns(draft.count, draft.apart, draft.wishes)
-  return x === null ? null : spread(draft, x, sheetWidth)
+  const straight = solveColumns(draft, STRAIGHT)
+  if (straight === null) return null
+  const places = spread(draft, straight, sheetWidth)
+  const narrow = places.width <= sheetWidth ? null : solveColumns(draft, NARROW)
+  return narrow === null ? places : spread(draft, narrow, sheetWidth)
+}
+
+/** How heavily the width of the whole drawing weighs against its bends: on a sheet with room to spare, and on one too narrow. */
+const STRAIGHT = 0.5
+const NARROW = 8
+/** A step aside no longer than this is made straight, whatever it costs in width. */
+const KINK = 20
+
+/** Columns for one weight of the width, found once more with the short steps aside straightened where that can be. */
+function solveColumns(draft: Draft, widthWeight: number): number[] | null {
+  const wishes = [...draft.wishes, widthWish(draft, widthWeight)]
+  const x = placeColumns(draft.count, draft.apart, wishes)
+  if (x === null) return null
+  const kinks = draft.runs.filter(({ a, b }) => x[a] !== x[b] && Math.abs(x[a] - x[b]) <= KINK)
+  if (kinks.length === 0) return x
+  return placeColumns(draft.count, [...draft.apart, ...kinks.flatMap(({ a, b }) => [{ left: a, right: b, apart: 0 }, { left: b, right: a, apart: 0 }])], wishes) ?? x
+}
+
+/** A wire that turns back in one channel is lettered beside its first port, before the next wire. */
+function widenTurn(draft: Draft, { ports, rows, items }: Layers, { upper, lower }: Link, letters: number): void {
+  const row = rows[items[ports[upper].item].layer]
+  const placeOf = (port: number) => row.indexOf(ports[port].item)
+  const first = placeOf(upper) <= placeOf(lower) ? upper : lower
+  const next = row[placeOf(first) + 1]
+  if (letters === 0 || next === undefined) return
+  for (const { column } of draft.lefts[next]) draft.apart.push({ left: draft.port[first], right: column, apart: letters + 12 })
+}
+
+function addBorders(draft: Draft): void {
+  const inner = draft.count
+  const [left, right] = [newColumn(draft), newColumn(draft)]
+  for (let column = 0; column < inner; column++) draft.apart.push({ left, right: column, apart: 0 }, { left: column, right, apart: 0 })
+  draft.borders = [left, right]
+}
+
+function widthWish({ borders: [a, b] }: Draft, weight: number): Wish {
+  return { a, b, weight }
 }
 
 /** A bend in a passing wire is the worst, one beside a rail is second. */
@@ -77,7 +128,7 @@ function addColumn(draft: Draft, node: GraphNode | null, layers: Layers, measure
   draft.cores[item] = [core]
   const half = measure.core?.half ?? 0
   const marking = node?.part && symbolOf(node.part.kind).marked ? Math.max(...node.ends.map((end) => markingWidth(end.marking)), 0) + 12 : 0
-  const below = node?.kind === 'earth' ? markingWidth(node.text) / 2 + 3 : 0
+  const below = node?.kind === 'earth' ? Math.max(0, ...earthLines(node.text).map(markingWidth)) / 2 + 3 : 0
   draft.lefts[item].push({ column: core, room: Math.max(WIRE_LEFT, half + 4, marking, below) })
   draft.rights[item].push({ column: core, room: Math.max(WIRE_RIGHT, half + 4, below, measure.name.width > 0 ? half + NAME_GAP + measure.name.width + 4 : 0) })
   for (const side of ['top', 'bottom'] as const) {

@@ -77,9 +77,9 @@ function railGroup({ marking, x0, x1, y }: Rail): ShapeGroup {
   }
 }
 
-function earthGroup({ id, at: [x, y], text: said }: SceneMark): ShapeGroup {
+function earthGroup({ id, at: [x, y], lines }: SceneMark): ShapeGroup {
   const bars = [[9, 4], [6, 7.5], [2.5, 11]].map(([half, down]) => line([[x - half, y + down], [x + half, y + down]]))
-  const name = said === '' ? [] : [text([x, y + 25], said, { anchor: 'middle', tone: 'soft' })]
+  const name = lines.map((said, i) => text([x, y + 25 + i * LINE], said, { anchor: 'middle', tone: 'soft' }))
   return { kind: 'earth', id, label: '', reach: null, shapes: [line([[x, y], [x, y + 4]]), ...bars, ...name] }
 }
 

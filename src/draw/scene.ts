@@ -142,7 +142,7 @@ export interface ScenePin {
 }
 
 export interface SceneSplice { readonly id: string; readonly kind: 'splice' | 'mating' | 'loose'; readonly at: Spot; readonly bars: readonly (readonly Spot[])[]; readonly text: string }
-export interface SceneMark { readonly id: string; readonly kind: 'earth'; readonly at: Spot; readonly text: string }
+export interface SceneMark { readonly id: string; readonly kind: 'earth'; readonly at: Spot; readonly lines: readonly string[] }
 export interface PathNumber { readonly number: number; readonly x: number; readonly y: number }
 export interface PathGroup { readonly lines: readonly string[]; readonly x0: number; readonly x1: number; readonly y: number }
 

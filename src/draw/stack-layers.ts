@@ -26,7 +26,7 @@ export function stackLayers(layout: Omit<Layout, 'stack'>, sheetHeight: number):
     stack.trackY.push(Array.from({ length: channels[layer].tracks }, (_, track) => Math.round(start + (track + 0.5) * TRACK)))
     y += zones[layer] + channels[layer].tracks * TRACK + 2 * CHANNEL_EDGE + spare
   })
-  const labels = new Map(homes.map((home) => [home.id, { port: home.port, y: homeY(home, stack, zones, spare) }]))
+  const labels = new Map(homes.map((home) => [home.id, { port: home.port, y: homeY(home, stack, zones, spare), upright: home.upright }]))
   return { ...stack, routes: channels.map(({ byLink }) => byLink), labels }
 }
 
