@@ -98,8 +98,8 @@ function pathNear(paths: readonly PathNumber[], places: Places, item: number): n
 function drawRails({ graph, stack, places, wiring }: Layout, earthY: number): Rail[] {
   const [plus, minus] = wiring.earth === 'positive' ? ['−', '+'] : ['+', '−']
   const rails: Rail[] = []
-  if (graph.nodes.some(({ kind }) => kind === 'rail')) rails.push({ marking: `30 ${plus}`, y: stack.centre[0], x0: 0, x1: places.width })
-  if (graph.nodes.some(({ kind }) => kind === 'earth')) rails.push({ marking: `31 ${minus}`, y: earthY, x0: 0, x1: places.width })
+  if (graph.nodes.some(({ kind }) => kind === 'rail')) rails.push({ marking: `30 ${plus}`, y: stack.centre[0], x0: 0, x1: places.width, point: graph.supplyPoint })
+  if (graph.nodes.some(({ kind }) => kind === 'earth')) rails.push({ marking: `31 ${minus}`, y: earthY, x0: 0, x1: places.width, point: null })
   return rails
 }
 
@@ -154,7 +154,7 @@ function shift(scene: Scene, dx: number, dy: number): Scene {
       cores: piece.cores.map((core) => ({ ...core, x: core.x + dx, top: core.top + dy, bottom: core.bottom + dy })),
       box: piece.box && { ...piece.box, x: piece.box.x + dx, y: piece.box.y + dy },
       pins: piece.pins.map((pin) => ({ ...pin, at: move(pin.at) })),
-      leads: piece.leads.map((lead) => lead.map(move)),
+      leads: piece.leads.map((lead) => ({ ...lead, points: lead.points.map(move) })),
       name: { ...piece.name, at: move(piece.name.at) },
     })),
     splices: scene.splices.map((splice) => ({ ...splice, at: move(splice.at), bars: splice.bars.map((bar) => bar.map(move)) })),

@@ -30,7 +30,7 @@ export function findFree(scene: Scene, texts: readonly TextShape[]): TextShape |
   return texts.find((text) => {
     const { x0, y0, x1, y1 } = textArea(text)
     const area = { x0: x0 - 4, y0: y0 - 1, x1: x1 + 4, y1: y1 + 1 }
-    return [...letterings, ...strokes].every((other) => !meet(area, other.area))
+    return isOnSheet(scene, area) && [...letterings, ...strokes].every((other) => !meet(area, other.area))
   })
 }
 
@@ -100,6 +100,10 @@ function alongside(a: Area, b: Area): boolean {
   return Math.max(w, h) > 9
 }
 
-function offTheSheet({ width, height }: Scene, letterings: readonly Lettering[]): Overlap[] {
-  return letterings.filter(({ area }) => area.x0 < 0 || area.y0 < 0 || area.x1 > width || area.y1 > height).map((a): Overlap => ({ what: 'off the sheet', a: name(a), b: '' }))
+function isOnSheet({ width, height }: Scene, { x0, y0, x1, y1 }: Area): boolean {
+  return x0 >= 0 && y0 >= 0 && x1 <= width && y1 <= height
+}
+
+function offTheSheet(scene: Scene, letterings: readonly Lettering[]): Overlap[] {
+  return letterings.filter(({ area }) => !isOnSheet(scene, area)).map((a): Overlap => ({ what: 'off the sheet', a: name(a), b: '' }))
 }

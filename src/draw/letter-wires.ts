@@ -119,7 +119,7 @@ function freeInBand({ graph, layers, measures }: Unstacked, port: number, half: 
   const measure = measures[item]
   if (node === null) return half
   if (measure.form === 'box') return half - boxHeight(graph.nodes[node]) / 2 - 1
-  if (measure.form === 'rail') return -2
+  if (measure.form === 'rail') return half - measure.down
   if (measure.form !== 'inline' || symbolOf(graph.nodes[node].part?.kind ?? '').marked) return half - measure.up
   const { top, bottom } = layers.items[item]
   const straight = [...top, ...bottom].every((other) => isStraight(measure, layers.ports[other].end, layers.ports[other].side))

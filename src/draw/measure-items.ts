@@ -10,10 +10,15 @@ import { textWidth } from './text-widths.ts'
 /** Room left of a wire for its lettering, and right of it. */
 export const WIRE_LEFT = 22
 export const WIRE_RIGHT = 9
+/** Above a symbol and its lettering for wires that lie along its end. */
+export const BAR_ROOM = 14
 /** From wire to wire. */
 export const WIRE_PITCH = WIRE_LEFT + WIRE_RIGHT
 /** Between a symbol and its name. */
 export const NAME_GAP = 6
+
+/** Below the supply rail, for its edge when it is live. */
+const RAIL_ROOM = 8
 
 /** How an item stands in its layer: its form, its size above and below the centre line, its lettering. */
 export interface Measure {
@@ -37,7 +42,8 @@ export function measureItem(graph: PathGraph, layers: Layers, index: number, nea
   const item = layers.items[index]
   if (item.node === null) return { form: 'pass', ...PASS }
   const node = graph.nodes[item.node]
-  if (node.kind === 'rail' || node.kind === 'earth') return { form: node.kind, ...PASS }
+  if (node.kind === 'earth') return { form: 'earth', ...PASS }
+  if (node.kind === 'rail') return { form: 'rail', ...PASS, down: RAIL_ROOM }
   if (node.kind !== 'piece') return measureJunction(node)
   const sides = endSides(layers, index, node.ends.length)
   if (node.ends.length <= 2) return measureInline(node, sides, nearness[item.node])
@@ -67,7 +73,7 @@ function measureInline(node: GraphNode, sides: readonly EndSides[], nearness: re
   const crowded = (end: number | undefined, side: 'top' | 'bottom') => end !== undefined && (sides[end][side] > 1 || sides[end][side === 'top' ? 'bottom' : 'top'] > 0)
   const hasBar = sides.some((_, end) => crowded(end, end === ends[0] ? 'top' : 'bottom'))
   const marking = symbolOf(node.part?.kind ?? '').marked ? LETTER + 4 : 0
-  const half = Math.max(core.height / 2 + marking, hasBar ? Math.max(name.height / 2, core.height / 2 + marking) + 8 : name.height / 2)
+  const half = Math.max(core.height / 2 + marking, hasBar ? Math.max(name.height / 2, core.height / 2 + marking) + BAR_ROOM : name.height / 2)
   return { ...PASS, form: 'inline', name, core, ends, limbs: node.elements.slice(0, 1), up: half + 3, down: half + 3 }
 }
 

@@ -1,5 +1,6 @@
 import type { SolvedSetting } from '../circuit/index.ts'
 import { drawBox } from './draw-box.ts'
+import { inkLive, type InkLive } from './live-ink.ts'
 import { coreLive, liveText, PALE, wireLive } from './live.ts'
 import { LETTER, LINE, type NameLine, type PathGroup, type Rail, type Scene, type SceneMark, type ScenePiece, type SceneSplice, type SceneWire, type Shape, type Spot, type TextShape, type Tone } from './scene.ts'
 import { line, ring, STROKE } from './symbols/symbol.ts'
@@ -16,12 +17,13 @@ export interface ShapeGroup {
 
 /** The scene in one solved setting, or at rest, from the back to the front. */
 export function sceneShapes(scene: Scene, solved: SolvedSetting | null): ShapeGroup[] {
+  const ink = inkLive(scene, solved)
   return [
-    ...scene.wires.map((wire) => wireGroup(wire, solved)),
-    ...scene.rails.map(railGroup),
+    ...scene.wires.map((wire) => wireGroup(wire, solved, ink)),
+    ...scene.rails.map((rail) => railGroup(rail, ink.rail(rail))),
     ...scene.marks.map(earthGroup),
     ...scene.splices.map(spliceGroup),
-    ...scene.pieces.map((piece) => pieceGroup(piece, solved)),
+    ...scene.pieces.map((piece) => pieceGroup(piece, solved, ink)),
     ...scene.paths.map(({ number, x, y }): ShapeGroup => ({
       kind: 'path', id: `path-${number}`, label: '', reach: null, shapes: [text([x, y], String(number), { anchor: 'middle', weight: 600 })],
     })),
@@ -36,13 +38,22 @@ export function text(at: Spot, said: string, more: Partial<TextShape> = {}): Tex
 
 // --- wires ---
 
-function wireGroup(wire: SceneWire, solved: SolvedSetting | null): ShapeGroup {
-  if (wire.kind === 'fixing') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: [line(wire.points, 1.6)] }
+function wireGroup(wire: SceneWire, solved: SolvedSetting | null, ink: InkLive): ShapeGroup {
+  if (wire.kind !== 'wire') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: inkLine(wire.points, ink.bare(wire), wire.kind === 'rail' ? RAIL : STROKE) }
   const live = wireLive(wire, solved)
   const letters = wire.label ? [text(wire.label.at, wire.label.text, { anchor: 'middle', upright: wire.label.upright, tone: live.state === 'dead' ? 'soft' : 'ink' })] : []
   const strokes = live.state === 'dead' && solved ? deadStrokes(wire) : fullStrokes(wire, live.edge)
   return { kind: 'wire', id: wire.id, label: `wire ${wire.id}, ${wire.colour.words}`, reach: wire.points, shapes: [...strokes, ...letters] }
 }
+
+/** A line of ink, and the amber edge under it where it is live. */
+function inkLine(points: readonly Spot[], edge: number, width: number): Shape[] {
+  const wide = edge > 0 ? width + 1 : width
+  return [...edge > 0 ? [line(points, wide + 1 + 2 * edge, 'live')] : [], line(points, wide)]
+}
+
+/** Width of a rail, and of the battery's hold on it. */
+const RAIL = 2.2
 
 function deadStrokes({ points, width, colour }: SceneWire): Shape[] {
   return strokes(points, Math.max(2, width * 0.55), colour, PALE)
@@ -70,10 +81,10 @@ function strokes(points: readonly Spot[], width: number, { base, tracers }: Scen
 
 // --- rails, earths, splices, brackets ---
 
-function railGroup({ marking, x0, x1, y }: Rail): ShapeGroup {
+function railGroup({ marking, x0, x1, y }: Rail, edge: number): ShapeGroup {
   return {
     kind: 'rail', id: `rail-${marking.slice(0, 2)}`, label: '', reach: null,
-    shapes: [line([[x0, y], [x1, y]], 2.2), text([x0 - 6, y + 4.5], marking, { anchor: 'end', weight: 600 })],
+    shapes: [...inkLine([[x0, y], [x1, y]], edge, RAIL), text([x0 - 6, y + 4.5], marking, { anchor: 'end', weight: 600 })],
   }
 }
 
@@ -114,12 +125,12 @@ function footGroup({ at, text: said }: NonNullable<Scene['foot']>): ShapeGroup {
 
 // --- parts ---
 
-function pieceGroup(piece: ScenePiece, solved: SolvedSetting | null): ShapeGroup {
+function pieceGroup(piece: ScenePiece, solved: SolvedSetting | null, ink: InkLive): ShapeGroup {
   const symbol = symbolOf(piece.symbol)
   const cores = piece.cores.flatMap((core) => symbol.core(core.element).draw({ ...core, live: coreLive(piece, core.element, solved) }))
   return {
     kind: 'part', id: piece.id, label: piece.part.title, reach: reachOf(piece),
-    shapes: [...piece.leads.map((lead) => line(lead, STROKE)), ...cores, ...drawBox(piece, solved), ...markings(piece), ...nameShapes(piece, solved)],
+    shapes: [...piece.leads.flatMap((lead) => inkLine(lead.points, ink.lead(piece, lead), STROKE)), ...cores, ...drawBox(piece, solved), ...markings(piece), ...nameShapes(piece, solved)],
   }
 }
 

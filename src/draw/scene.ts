@@ -76,12 +76,13 @@ export interface Scene {
   readonly foot: { readonly text: string; readonly at: Spot } | null
 }
 
-export interface Rail { readonly marking: string; readonly y: number; readonly x0: number; readonly x1: number }
+/** `point` is the battery's post of the supply rail; null for the earth rail, which is the vehicle's metal. */
+export interface Rail { readonly marking: string; readonly y: number; readonly x0: number; readonly x1: number; readonly point: string | null }
 
-/** A wire's line from its first end to its second. A fixing is drawn in ink: it has no insulation. */
+/** A wire's line from its first end to its second. A fixing, and the battery's hold on its rail, are drawn in ink: they have no insulation. */
 export interface SceneWire {
   readonly id: string
-  readonly kind: 'wire' | 'fixing'
+  readonly kind: 'wire' | 'fixing' | 'rail'
   readonly points: readonly Spot[]
   readonly colour: WireColour
   /** Width of the wire itself. */
@@ -105,11 +106,14 @@ export interface ScenePiece {
   readonly box: { readonly x: number; readonly y: number; readonly w: number; readonly h: number } | null
   readonly pins: readonly ScenePin[]
   /** Lines of ink that lead from core to pins. */
-  readonly leads: readonly (readonly Spot[])[]
+  readonly leads: readonly PieceLead[]
   readonly name: { readonly lines: readonly NameLine[]; readonly at: Spot }
   /** Column of the drawing by which the piece is found. */
   readonly path: number
 }
+
+/** A lead that belongs to the symbol: what it carries is that of one element, or of the wires at one point. */
+export interface PieceLead { readonly points: readonly Spot[]; readonly point: string; readonly element: string | null }
 
 export interface PieceCore {
   readonly x: number

@@ -1,5 +1,5 @@
 import type { Layout } from './layout.ts'
-import { portY } from './place-piece.ts'
+import { pieceReach } from './place-piece.ts'
 import { spliceReach } from './place-splice.ts'
 import { LEVEL_GAP } from './letter-wires.ts'
 import { LETTER, type SceneWire, type Spot } from './scene.ts'
@@ -16,7 +16,7 @@ export function traceWires(layout: Layout): SceneWire[] {
     const width = wire ? lineWidth(wire) : 1.8
     const points = tracePoints(layout, index)
     return {
-      id: edge.id, kind: wire ? 'wire' : 'fixing', points,
+      id: edge.id, kind: wire ? 'wire' : edge.kind, points,
       colour: wire ? wireColour(wire) : { base: '', tracers: [], letters: '', words: '' }, width,
       label: wire && home ? labelAt(wireLabel(wire), layout.places.portX[home.port], home, width) : null,
       ends: wire ? [wire.ends[0].at, wire.ends[1].at] : fixing ? [fixing.joins[0], fixing.joins[1]] : [null, null],
@@ -48,13 +48,12 @@ function tracePoints(layout: Layout, edge: number): Spot[] {
 
 /** The spots at which a line begins: where it meets its node, from the node outward. */
 function endSpots(layout: Layout, port: number): Spot[] {
-  const { graph, layers, places } = layout
+  const { graph, layers } = layout
   const { item, side } = layers.ports[port]
   const { node } = layers.items[item]
-  const x = places.portX[port]
   const kind = node === null ? 'piece' : graph.nodes[node].kind
   if (kind === 'splice' || kind === 'mating' || kind === 'loose') return spliceReach(layout, port)
-  return [[x, portY(layout, item, port, side)]]
+  return pieceReach(layout, item, port, side)
 }
 
 function startsAtFirst({ graph, layers }: Layout, edge: number): boolean {
