@@ -82,13 +82,26 @@ function composeScene(layout: Layout): Omit<Scene, 'circuits'> {
     else if (graph.nodes[node].kind !== 'rail' && graph.nodes[node].kind !== 'earth') splices.push(placeSplice(layout, item))
   })
   const below = Math.max(earthY + 40, ...groups.map(({ y, lines }) => y + 8 + lines.length * LINE))
-  const named = graph.nodes.some(({ kind, text }) => kind === 'earth' && text !== '')
-  const foot = named ? { text: `Earth without a name: ${graph.commonMetal}`, at: [0, below + LINE + 8] as const } : null
+  const foot = { lines: legendOf(layout), at: [0, below + LINE + 8] as const }
   return {
-    width: Math.max(places.width, textWidth(foot?.text ?? '', LETTER)), height: foot ? foot.at[1] + 6 : below, foot,
+    width: Math.max(LEGEND_ROOM, places.width), height: foot.at[1] + (foot.lines.length - 1) * LINE + 6, foot,
     rails: drawRails(layout, earthY), wires: traceWires(layout), pieces, splices, marks: drawEarths(layout, earthY), paths, groups,
   }
 }
+
+/** How the drawing is to be read, in lines as wide as the drawing. */
+function legendOf({ graph, places }: Layout): string[] {
+  const named = graph.nodes.some(({ kind, text }) => kind === 'earth' && text !== '')
+  const lamps = graph.nodes.some(({ model }) => (model?.lamps ?? []).length > 0)
+  const said = [
+    ...lamps ? ['Beside a lamp: per cent of its rated volts.'] : [],
+    'Beside a wire: its id where there is room, colour letters, size. Live is in full colour with an amber edge, the wider the more amps; not live is thin and pale.',
+    ...named ? [`Earth without a name: ${graph.commonMetal}.`] : [],
+  ]
+  return said.flatMap((sentence) => wrapText(sentence, LETTER, Math.max(LEGEND_ROOM, places.width)))
+}
+
+const LEGEND_ROOM = 260
 
 function pathNear(paths: readonly PathNumber[], places: Places, item: number): number {
   const x = places.coreX[item][0] ?? places.edgeX[item]?.[0] ?? 0
@@ -160,7 +173,7 @@ function shift(scene: Scene, dx: number, dy: number): Scene {
     splices: scene.splices.map((splice) => ({ ...splice, at: move(splice.at), bars: splice.bars.map((bar) => bar.map(move)) })),
     marks: scene.marks.map((mark) => ({ ...mark, at: move(mark.at) })),
     paths: scene.paths.map((path) => ({ ...path, x: path.x + dx, y: path.y + dy })),
-    foot: scene.foot && { ...scene.foot, at: move(scene.foot.at) },
+    foot: { ...scene.foot, at: move(scene.foot.at) },
     groups: scene.groups.map((group) => ({ ...group, x0: group.x0 + dx, x1: group.x1 + dx, y: group.y + dy })),
   }
 }

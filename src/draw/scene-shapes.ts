@@ -5,6 +5,7 @@ import { coreLive, liveText, PALE, wireLive } from './live.ts'
 import { LETTER, LINE, type NameLine, type PathGroup, type Rail, type Scene, type SceneMark, type ScenePiece, type SceneSplice, type SceneWire, type Shape, type Spot, type TextShape, type Tone } from './scene.ts'
 import { line, ring, STROKE } from './symbols/symbol.ts'
 import { symbolOf } from './symbols/table.ts'
+import { labelShape } from './wire-label.ts'
 
 /** Shapes that belong to one thing of the wiring; `reach` is where a finger finds it. */
 export interface ShapeGroup {
@@ -28,7 +29,7 @@ export function sceneShapes(scene: Scene, solved: SolvedSetting | null): ShapeGr
       kind: 'path', id: `path-${number}`, label: '', reach: null, shapes: [text([x, y], String(number), { anchor: 'middle', weight: 600 })],
     })),
     ...scene.groups.map(bracketGroup),
-    ...scene.foot ? [footGroup(scene.foot)] : [],
+    footGroup(scene.foot),
   ]
 }
 
@@ -41,7 +42,7 @@ export function text(at: Spot, said: string, more: Partial<TextShape> = {}): Tex
 function wireGroup(wire: SceneWire, solved: SolvedSetting | null, ink: InkLive): ShapeGroup {
   if (wire.kind !== 'wire') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: inkLine(wire.points, ink.bare(wire), wire.kind === 'rail' ? RAIL : STROKE) }
   const live = wireLive(wire, solved)
-  const letters = wire.label ? [text(wire.label.at, wire.label.text, { anchor: 'middle', upright: wire.label.upright, tone: live.state === 'dead' ? 'soft' : 'ink' })] : []
+  const letters = wire.label ? [labelShape(wire.label, live.state === 'dead' ? 'soft' : 'ink')] : []
   const strokes = live.state === 'dead' && solved ? deadStrokes(wire) : fullStrokes(wire, live.edge)
   return { kind: 'wire', id: wire.id, label: `wire ${wire.id}, ${wire.colour.words}`, reach: wire.points, shapes: [...strokes, ...letters] }
 }
@@ -119,8 +120,8 @@ function bracketGroup({ x0, x1, y, lines }: PathGroup): ShapeGroup {
   }
 }
 
-function footGroup({ at, text: said }: NonNullable<Scene['foot']>): ShapeGroup {
-  return { kind: 'path', id: 'foot', label: '', reach: null, shapes: [text(at, said, { tone: 'soft' })] }
+function footGroup({ at: [x, y], lines }: Scene['foot']): ShapeGroup {
+  return { kind: 'path', id: 'foot', label: '', reach: null, shapes: lines.map((said, i) => text([x, y + i * LINE], said, { tone: 'soft' })) }
 }
 
 // --- parts ---

@@ -72,8 +72,8 @@ export interface Scene {
   readonly groups: readonly PathGroup[]
   /** The circuits of the whole vehicle, each of which can be drawn alone. */
   readonly circuits: readonly string[]
-  /** A sentence below the drawing, or nothing. */
-  readonly foot: { readonly text: string; readonly at: Spot } | null
+  /** How the drawing is to be read, below it. */
+  readonly foot: { readonly lines: readonly string[]; readonly at: Spot }
 }
 
 /** `point` is the battery's post of the supply rail; null for the earth rail, which is the vehicle's metal. */
