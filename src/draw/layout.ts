@@ -1,5 +1,6 @@
 import type { Wiring } from '../record/index.ts'
 import type { Layers } from './layers.ts'
+import type { Manner } from './manner.ts'
 import type { Measure } from './measure-items.ts'
 import type { PathGraph } from './path-graph.ts'
 import type { Places } from './place-items.ts'
@@ -23,6 +24,7 @@ export interface Sheet { readonly width: number; readonly height: number }
 
 /** Everything that the steps of the layout have found so far. */
 export interface Layout {
+  readonly manner: Manner
   readonly wiring: Wiring
   readonly graph: PathGraph
   readonly ranks: Ranks

@@ -1,6 +1,7 @@
 import type { Layers, Link } from './layers.ts'
+import type { Manner } from './manner.ts'
 import { placeColumns, type Apart, type Wish } from './least-bends.ts'
-import { markingWidth, NAME_GAP, WIRE_LEFT, WIRE_PITCH, WIRE_RIGHT, type Measure } from './measure-items.ts'
+import { markingWidth, NAME_GAP, WIRE_LEFT, WIRE_RIGHT, type Measure } from './measure-items.ts'
 import type { GraphNode, PathGraph } from './path-graph.ts'
 import { CLEAR } from './route-channel.ts'
 import { earthLines } from './name-lines.ts'
@@ -17,8 +18,18 @@ export interface Places {
   readonly width: number
 }
 
+/** Room left and right of a wire, and whether the ends of the symbols are marked. */
+interface Rooms { readonly wireLeft: number; readonly wireRight: number; readonly marked: boolean }
+
+const OPEN: Rooms = { wireLeft: WIRE_LEFT, wireRight: WIRE_RIGHT, marked: true }
+const CLOSE: Rooms = { wireLeft: 9, wireRight: 9, marked: false }
+
+/** From wire to wire. */
+const pitchOf = ({ wireLeft, wireRight }: Rooms) => wireLeft + wireRight
+
 interface Border { readonly column: number; readonly room: number }
-interface Draft {
+interface Draft extends Rooms {
+  readonly manner: Manner
   count: number
   readonly apart: Apart[]
   readonly wishes: Wish[]
@@ -44,8 +55,8 @@ export interface Nudge { readonly left: number; readonly right: number }
  * Columns in which most wires run straight, stretched to the width of the sheet; null where the nudges contradict one
  * another. `letters` is the length of each edge's lettering, 0 where it has none.
  */
-export function placeItems(graph: PathGraph, layers: Layers, measures: readonly Measure[], letters: readonly number[], sheetWidth: number, nudges: readonly Nudge[] = []): Places | null {
-  const draft: Draft = { count: 0, apart: [], wishes: [], runs: [], borders: [0, 0], port: [], cores: [], edges: [], idle: [], lefts: [], rights: [] }
+export function placeItems(graph: PathGraph, layers: Layers, measures: readonly Measure[], letters: readonly number[], manner: Manner, sheetWidth: number, nudges: readonly Nudge[] = []): Places | null {
+  const draft: Draft = { ...manner.whole ? CLOSE : OPEN, manner, count: 0, apart: [], wishes: [], runs: [], borders: [0, 0], port: [], cores: [], edges: [], idle: [], lefts: [], rights: [] }
   layers.items.forEach((_, item) => addItem(draft, graph, layers, measures[item], item))
   for (const row of layers.rows) keepApart(draft, row)
   for (const { upper, lower, turn, edge } of layers.links) {
@@ -127,10 +138,10 @@ function addColumn(draft: Draft, node: GraphNode | null, layers: Layers, measure
   const core = newColumn(draft)
   draft.cores[item] = [core]
   const half = measure.core?.half ?? 0
-  const marking = node?.part && symbolOf(node.part.kind).marked ? Math.max(...node.ends.map((end) => markingWidth(end.marking)), 0) + 12 : 0
-  const below = node?.kind === 'earth' ? Math.max(0, ...earthLines(node.text).map(markingWidth)) / 2 + 3 : 0
-  draft.lefts[item].push({ column: core, room: Math.max(WIRE_LEFT, half + 4, marking, below) })
-  draft.rights[item].push({ column: core, room: Math.max(WIRE_RIGHT, half + 4, below, measure.name.width > 0 ? half + NAME_GAP + measure.name.width + 4 : 0) })
+  const marking = draft.marked && node?.part && symbolOf(node.part.kind).marked ? Math.max(...node.ends.map((end) => markingWidth(end.marking)), 0) + 12 : 0
+  const below = node?.kind === 'earth' ? Math.max(draft.manner.letter * 0.62, ...earthLines(node.text, draft.manner).map(markingWidth)) / 2 + 3 : 0
+  draft.lefts[item].push({ column: core, room: Math.max(draft.wireLeft, half + 4, marking, below) })
+  draft.rights[item].push({ column: core, room: Math.max(draft.wireRight, half + 4, below, measure.name.width > 0 ? half + NAME_GAP + measure.name.width + 4 : 0) })
   for (const side of ['top', 'bottom'] as const) {
     const ports = layers.items[item][side]
     const straight = ports.filter((port) => isStraight(measure, layers.ports[port].end, side))
@@ -149,7 +160,7 @@ function addBar(draft: Draft, item: number, core: number, ports: readonly number
   if (ports.length === 1) draft.port[ports[0]] = core
   if (ports.length < 2) return
   const columns = ports.map((port) => draft.port[port] = newColumn(draft))
-  draft.apart.push(...inRow(columns, WIRE_PITCH), { left: columns[0], right: core, apart: 0 }, { left: core, right: columns[columns.length - 1], apart: 0 })
+  draft.apart.push(...inRow(columns, pitchOf(draft)), { left: columns[0], right: core, apart: 0 }, { left: core, right: columns[columns.length - 1], apart: 0 })
   for (const column of columns) draft.wishes.push({ a: core, b: column, weight: 0.5 })
   borderRow(draft, item, columns)
 }
@@ -159,8 +170,8 @@ function addOdd(draft: Draft, item: number, core: number, ports: readonly number
   if (ports.length === 0) return
   const columns = ports.map((port) => draft.port[port] = newColumn(draft))
   const last = columns[columns.length - 1]
-  draft.apart.push(...inRow(columns, WIRE_PITCH), { left: last, right: core, apart: Math.max(room, WIRE_PITCH) })
-  if (straight.length > 0) draft.apart.push({ left: last, right: draft.port[straight[0]], apart: WIRE_PITCH })
+  draft.apart.push(...inRow(columns, pitchOf(draft)), { left: last, right: core, apart: Math.max(room, pitchOf(draft)) })
+  if (straight.length > 0) draft.apart.push({ left: last, right: draft.port[straight[0]], apart: pitchOf(draft) })
   draft.wishes.push({ a: last, b: core, weight: 0.5 })
   borderRow(draft, item, columns)
 }
@@ -170,18 +181,18 @@ function inRow(columns: readonly number[], apart: number): Apart[] {
 }
 
 function borderRow(draft: Draft, item: number, columns: readonly number[]): void {
-  draft.lefts[item].push({ column: columns[0], room: WIRE_LEFT })
-  draft.rights[item].push({ column: columns[columns.length - 1], room: WIRE_RIGHT })
+  draft.lefts[item].push({ column: columns[0], room: draft.wireLeft })
+  draft.rights[item].push({ column: columns[columns.length - 1], room: draft.wireRight })
 }
 
 // --- limbs side by side ---
 
 function addComb(draft: Draft, node: GraphNode, layers: Layers, measure: Measure, item: number): void {
   const half = measure.core?.half ?? 0
-  const marks = measure.ends.map((end) => markingWidth(node.ends[end].marking) + 12)
+  const marks = measure.ends.map((end) => (draft.marked ? markingWidth(node.ends[end].marking) : 0) + 12)
   const cores = measure.ends.map(() => newColumn(draft))
   draft.cores[item] = cores
-  cores.slice(1).forEach((right, i) => draft.apart.push({ left: cores[i], right, apart: Math.max(2 * half + 10, WIRE_PITCH, marks[i + 1] + WIRE_RIGHT) }))
+  cores.slice(1).forEach((right, i) => draft.apart.push({ left: cores[i], right, apart: Math.max(2 * half + 10, pitchOf(draft), marks[i + 1] + draft.wireRight) }))
   for (const side of ['top', 'bottom'] as const) {
     const ports = layers.items[item][side]
     const isHub = ports.some((port) => layers.ports[port].end === measure.hub)
@@ -189,14 +200,14 @@ function addComb(draft: Draft, node: GraphNode, layers: Layers, measure: Measure
     else for (const port of ports) draft.port[port] = cores[measure.ends.indexOf(layers.ports[port].end)]
   }
   cores.slice(1).forEach((b, i) => draft.wishes.push({ a: cores[i], b, weight: 1 }))
-  draft.lefts[item].push({ column: cores[0], room: Math.max(WIRE_LEFT, half + 4, marks[0]) })
+  draft.lefts[item].push({ column: cores[0], room: Math.max(draft.wireLeft, half + 4, marks[0]) })
   draft.rights[item].push({ column: cores[cores.length - 1], room: half + NAME_GAP + measure.name.width + 4 })
 }
 
 function addHub(draft: Draft, item: number, cores: readonly number[], ports: readonly number[]): void {
   const columns = ports.map((port) => draft.port[port] = ports.length === 1 ? cores[Math.floor((cores.length - 1) / 2)] : newColumn(draft))
   if (columns.length < 2) return
-  draft.apart.push(...inRow(columns, WIRE_PITCH), { left: cores[0], right: columns[0], apart: 0 })
+  draft.apart.push(...inRow(columns, pitchOf(draft)), { left: cores[0], right: columns[0], apart: 0 })
   borderRow(draft, item, columns)
 }
 
@@ -225,7 +236,7 @@ function addPins(draft: Draft, node: GraphNode, layers: Layers, item: number, po
     else draft.port[port] = column
     draft.apart.push({ left: before, right: column, apart: room })
     before = column
-    room = pins[index + 1]?.end === end ? WIRE_PITCH : Math.max(WIRE_PITCH, markingWidth(node.ends[end].marking) + 16)
+    room = pins[index + 1]?.end === end ? pitchOf(draft) : Math.max(pitchOf(draft), (draft.marked ? markingWidth(node.ends[end].marking) : 0) + 16)
   })
   if (pins.length > 0) draft.apart.push({ left: before, right, apart: Math.max(12, room - 8) })
   if (ports.length > 0) borderRow(draft, item, ports.map((port) => draft.port[port]))

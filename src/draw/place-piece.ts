@@ -19,7 +19,7 @@ export function placePiece(layout: Layout, item: number, path: number): ScenePie
     box: form === 'box' ? boxOf(layout, item, node, cy) : null,
     pins: form === 'box' ? boxPins(layout, item, node, cy) : corePins(layout, item, node, measure, cores),
     leads: form === 'box' ? [] : leadsOf(layout, item, measure, cores),
-    name: { lines: measure.name.lines, at: nameSpot(layout, item, measure, cy) },
+    name: { lines: measure.name.lines, upright: measure.name.upright, isLine: measure.name.isLine, at: nameSpot(layout, item, measure, cy) },
   }
 }
 
@@ -27,7 +27,7 @@ function nameSpot({ places }: Layout, item: number, measure: Measure, cy: number
   const edge = places.edgeX[item]
   const cores = places.coreX[item]
   const right = edge ? edge[1] : cores[cores.length - 1] + (measure.core?.half ?? 0)
-  return [right + NAME_GAP, cy - measure.name.height / 2]
+  return [right + NAME_GAP, measure.name.upright ? cy + measure.name.height / 2 - 2 : cy - measure.name.height / 2]
 }
 
 // --- symbols with cores ---
@@ -44,7 +44,7 @@ function upperEnd(node: GraphNode, measure: Measure, index: number): string {
 
 /** Markings stand left of the leads, above and below the core. */
 function corePins(layout: Layout, item: number, node: GraphNode, measure: Measure, cores: readonly PieceCore[]): ScenePin[] {
-  const marked = symbolOf(node.part?.kind ?? '').marked || measure.form === 'comb'
+  const marked = !layout.manner.whole && (symbolOf(node.part?.kind ?? '').marked || measure.form === 'comb')
   const pin = (end: number, core: PieceCore, side: 'top' | 'bottom'): ScenePin[] => {
     const found = node.ends[end]
     if (!found) return []
@@ -100,8 +100,8 @@ function barsOf(layout: Layout, item: number, ports: readonly number[], side: Si
 const ROUND = 9
 const ROUND_MARKED = 24
 
-function isMarked({ graph, layers }: Layout, item: number): boolean {
-  return symbolOf(graph.nodes[layers.items[item].node ?? 0].part?.kind ?? '').marked
+function isMarked({ manner, graph, layers }: Layout, item: number): boolean {
+  return !manner.whole && symbolOf(graph.nodes[layers.items[item].node ?? 0].part?.kind ?? '').marked
 }
 
 /** Height at which a wire that leaves an end against its side turns round the symbol. */
@@ -159,7 +159,7 @@ function boxPins(layout: Layout, item: number, node: GraphNode, cy: number): Sce
   const half = boxHeight(node) / 2
   const pin = (end: number, x: number, side: 'top' | 'bottom', showMarking: boolean): ScenePin => {
     const { terminal, is, marking } = node.ends[end]
-    return { terminal, is, marking, at: [x, side === 'top' ? cy - half : cy + half], side, showMarking }
+    return { terminal, is, marking, at: [x, side === 'top' ? cy - half : cy + half], side, showMarking: showMarking && !layout.manner.whole }
   }
   const wired = (['top', 'bottom'] as const).flatMap((side) => {
     const ports = layers.items[item][side]

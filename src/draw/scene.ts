@@ -61,6 +61,8 @@ export interface TextShape {
 
 /** A path drawing: where everything stands. `sceneShapes` turns it into shapes for one solved setting. */
 export interface Scene {
+  /** Size of the lettering. */
+  readonly letter: number
   readonly width: number
   readonly height: number
   readonly rails: readonly Rail[]
@@ -107,7 +109,8 @@ export interface ScenePiece {
   readonly pins: readonly ScenePin[]
   /** Lines of ink that lead from core to pins. */
   readonly leads: readonly PieceLead[]
-  readonly name: { readonly lines: readonly NameLine[]; readonly at: Spot }
+  /** Level lines from `at` downward, or upright ones from `at` to the right; in a line the live text follows the title. */
+  readonly name: { readonly lines: readonly NameLine[]; readonly upright: boolean; readonly isLine: boolean; readonly at: Spot }
   /** Column of the drawing by which the piece is found. */
   readonly path: number
 }

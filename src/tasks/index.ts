@@ -3,7 +3,7 @@ export const loadTask = {
   openVehicle: async () => (await import('./open-vehicle.ts')).openVehicle,
   solveVehicle: async () => (await import('./solve-vehicle.ts')).solveVehicle,
   meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
-  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts') }),
+  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts') }),
 } as const
 
 export type { Facts, Pick } from './live-facts.ts'
