@@ -42,10 +42,11 @@ export function drawPaths(wiring: Wiring, models: Models, sheet: Sheet = { width
   }
   const hints = wiring.layout.order ?? []
   const ordered = placed(orderLayers(graph, layOutLayers(graph, ranks), hints))
-  const mirrored = hints.length === 0 && supplySpot(graph, ordered) > 0.5 ? placed(mirrorLayers(graph, ordered.layers)) : ordered
-  const { layers, measures, places } = supplySpot(graph, mirrored) < supplySpot(graph, ordered) ? mirrored : ordered
+  const mirrored = manner.mirrored ?? (hints.length === 0 && supplySpot(graph, ordered) > 0.5) ? placed(mirrorLayers(graph, ordered.layers)) : ordered
+  const isBetter = manner.mirrored ?? supplySpot(graph, mirrored) < supplySpot(graph, ordered)
+  const { layers, measures, places } = isBetter ? mirrored : ordered
   const stack = stackLayers({ manner, wiring, graph, ranks, layers, measures, places }, sheet.height - MARGIN.top - MARGIN.bottom - FOOT)
-  const scene = shift({ ...composeScene({ manner, wiring, graph, ranks, layers, measures, places, stack }), circuits }, marginLeft(manner), MARGIN.top)
+  const scene = shift({ ...composeScene({ manner, wiring, graph, ranks, layers, measures, places, stack }), circuits, mirrored: isBetter }, marginLeft(manner), MARGIN.top * manner.letter / LETTER)
   return !manner.whole ? letterFlat(scene, wiring) : scene
 }
 
@@ -97,7 +98,7 @@ function nudgeFor({ links }: Layers, { portX }: Places, a: number, b: number): N
 /** Room below the earth rail: earth symbols, path numbers, brackets with up to three lines. */
 const FOOT = 110
 
-function composeScene(layout: Layout): Omit<Scene, 'circuits'> {
+function composeScene(layout: Layout): Omit<Scene, 'circuits' | 'mirrored'> {
   const { manner, graph, layers, places, stack } = layout
   const line = lineOf(manner)
   const earthY = stack.centre[stack.centre.length - 1]
@@ -190,7 +191,7 @@ function fitLines(name: string, room: number): string[] {
 function shift(scene: Scene, dx: number, dy: number): Scene {
   const move = ([x, y]: readonly [number, number]) => [x + dx, y + dy] as const
   return {
-    circuits: scene.circuits, letter: scene.letter, width: scene.width + dx + MARGIN.right, height: scene.height + dy + MARGIN.bottom,
+    circuits: scene.circuits, mirrored: scene.mirrored, letter: scene.letter, width: scene.width + dx + MARGIN.right, height: scene.height + dy + MARGIN.bottom,
     rails: scene.rails.map((rail) => ({ ...rail, y: rail.y + dy, x0: rail.x0 + dx, x1: rail.x1 + dx })),
     wires: scene.wires.map((wire) => ({ ...wire, points: wire.points.map(move), label: wire.label && { ...wire.label, at: move(wire.label.at) } })),
     pieces: scene.pieces.map((piece) => ({

@@ -4,6 +4,11 @@ import { LETTER } from './scene.ts'
  * How close a drawing is set: to be read wire by wire, or so that all of it is seen at once: no letters beside the
  * wires, names in one line, upright where they stand close, and as large as `letter` so that they can still be read.
  */
-export interface Manner { readonly whole: boolean; readonly letter: number }
+export interface Manner {
+  readonly whole: boolean
+  readonly letter: number
+  /** Whether the columns go the other way round than they were ordered; null where the supply's place decides. */
+  readonly mirrored: boolean | null
+}
 
-export const READ: Manner = { whole: false, letter: LETTER }
+export const READ: Manner = { whole: false, letter: LETTER, mirrored: null }

@@ -23,7 +23,7 @@ export function nameOf(node: GraphNode, letter: number): Name {
 }
 
 /** Room for a name in one line before it goes on in a second. */
-const LINE_ROOM = 126
+const LINE_ROOM = 90
 
 /** The title and what is live, one after the other in a line; upright it is read from below. */
 export function lineName(node: GraphNode, upright: boolean, letter: number): Name {

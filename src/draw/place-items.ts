@@ -96,7 +96,7 @@ function widenTurn(draft: Draft, { ports, rows, items }: Layers, { upper, lower 
   const first = placeOf(upper) <= placeOf(lower) ? upper : lower
   const next = row[placeOf(first) + 1]
   if (letters === 0 || next === undefined) return
-  for (const { column } of draft.lefts[next]) draft.apart.push({ left: draft.port[first], right: column, apart: letters + 12 })
+  for (const { column } of draft.lefts[next]) draft.apart.push({ left: draft.port[first], right: column, apart: letters + 20 })
 }
 
 function addBorders(draft: Draft): void {
@@ -139,7 +139,7 @@ function addColumn(draft: Draft, node: GraphNode | null, layers: Layers, measure
   draft.cores[item] = [core]
   const half = measure.core?.half ?? 0
   const marking = draft.marked && node?.part && symbolOf(node.part.kind).marked ? Math.max(...node.ends.map((end) => markingWidth(end.marking)), 0) + 12 : 0
-  const below = node?.kind === 'earth' ? Math.max(draft.manner.letter * 0.62, ...earthLines(node.text, draft.manner).map(markingWidth)) / 2 + 3 : 0
+  const below = node?.kind === 'earth' ? Math.max(draft.manner.letter * 1.3, ...earthLines(node.text, draft.manner).map(markingWidth)) / 2 + 3 : 0
   draft.lefts[item].push({ column: core, room: Math.max(draft.wireLeft, half + 4, marking, below) })
   draft.rights[item].push({ column: core, room: Math.max(draft.wireRight, half + 4, below, measure.name.width > 0 ? half + NAME_GAP + measure.name.width + 4 : 0) })
   for (const side of ['top', 'bottom'] as const) {

@@ -61,6 +61,8 @@ export interface TextShape {
 
 /** A path drawing: where everything stands. `sceneShapes` turns it into shapes for one solved setting. */
 export interface Scene {
+  /** Whether its columns go the other way round than they were ordered. */
+  readonly mirrored: boolean
   /** Size of the lettering. */
   readonly letter: number
   readonly width: number
