@@ -133,7 +133,7 @@ function stateRows(part: WiringPart, model: PartModel | undefined, solved: Solve
 function terminalRows(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): FactRow[] {
   return [...part.terminals.values()].map(({ id, marking }) => {
     const point = `${part.id}:${id}`
-    const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `wire ${wire.tag ?? wire.id} ${wireColour(wire).letters}`)
+    const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `wire ${wire.id} ${wireColour(wire).letters}`)
     const seat = [...live.wiring.fixings.values()].find(({ joins }) => joins.includes(point))?.joins.find((other) => other !== point)
     const joined = [...wires, ...seat === undefined ? [] : [`on ${sayPoint(live, seat)}`]].join(', ')
     return { name: `Terminal ${marking}`, said: [sayVolts(solved.voltages[point]), joined === '' ? 'no wire' : joined].join(' · ') }
@@ -161,7 +161,7 @@ function junctionFacts(live: LiveVehicle, solved: SolvedSetting, id: string): Fa
     pick: { kind: 'splice', id }, kicker: mating ? 'Connector' : 'Splice', title: mating?.title ?? id, under: `${wires.length} wires`, colour: null,
     rows: [
       ...points.map((point) => ({ name: points.length > 1 ? point : 'Now', said: sayVolts(solved.voltages[point]) })),
-      ...wires.map((wire) => ({ name: `Wire ${wire.tag ?? wire.id}`, said: `${wireColour(wire).words} · ${sayAmps(Math.abs(solved.wires[wire.id]?.amps ?? 0))}` })),
+      ...wires.map((wire) => ({ name: `Wire ${wire.id}`, said: `${wireColour(wire).words} · ${sayAmps(Math.abs(solved.wires[wire.id]?.amps ?? 0))}` })),
     ],
     judgement: '', plain: '',
   }

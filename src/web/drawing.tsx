@@ -51,7 +51,8 @@ export function Drawing({ shown, picked, pick, view, show }: DrawingProps) {
     showPicked(sheet.current, sought.current)
     sought.current = null
   })
-  useEffect(() => { if (picked) keepInView(sheet.current, picked) }, [picked])
+  const explained = shown.facts !== null
+  useEffect(() => { if (picked && explained) keepInView(sheet.current, picked) }, [picked, explained])
 
   return (
     <main className="drawing">
@@ -61,7 +62,7 @@ export function Drawing({ shown, picked, pick, view, show }: DrawingProps) {
         <div className="zoom">
           <button type="button" className="plain-button" disabled={view.whole || step === 0} onClick={() => { setStep(step - 1) }}>Smaller</button>
           <button type="button" className="plain-button" disabled={view.whole || step === STEPS.length - 1} onClick={() => { setStep(step + 1) }}>Larger</button>
-          {fit < 1 || view.whole ? <button type="button" className="plain-button" aria-pressed={view.whole} onClick={() => { show({ whole: !view.whole }) }}>{view.whole ? 'Read' : 'Whole'}</button> : null}
+          {fit < 1 || view.whole ? <button type="button" className="plain-button" aria-pressed={view.whole} onClick={() => { show({ whole: !view.whole, sheet: size }) }}>{view.whole ? 'Read' : 'Whole'}</button> : null}
         </div>
       </div>
       {/* A scrolled area that the keys must reach. */}
