@@ -1,6 +1,6 @@
 import type { SolvedSetting } from '../circuit/index.ts'
 import { coreLive, isClosed } from './live.ts'
-import { MARK_ROW, polesOf } from './measure-items.ts'
+import { polesOf } from './measure-items.ts'
 import type { ScenePiece, ScenePin, Shape, Spot } from './scene.ts'
 import { letter, line, ring, STROKE } from './symbols/symbol.ts'
 import { symbolOf } from './symbols/table.ts'
@@ -13,7 +13,7 @@ export function drawBox(piece: ScenePiece, solved: SolvedSetting | null): Shape[
   const poles = symbol.contacts ? polesOf(piece.elements) : []
   return [
     { kind: 'rect', ...box, r: 3, width: STROKE, tone: 'ink', fill: 'sheet' },
-    ...poles.flatMap((pole, index) => drawPole(piece, pole, box.y + MARK_ROW + 9 + index * 12, solved)),
+    ...poles.flatMap((pole, index) => drawPole(piece, pole, box.y + box.h / 2 + 3 - 6 * poles.length + index * 12, solved)),
     ...poles.length === 0 && symbol.letter ? drawLetter(piece, symbol.letter) : [],
     ...poles.length === 0 && symbol.letter === undefined ? drawLamps(piece, solved) : [],
     ...sharedPins(pins),

@@ -12,7 +12,7 @@ import { drawWhole } from './draw-whole.ts'
 import { findOverlaps } from './find-overlaps.ts'
 import { sceneShapes } from './scene-shapes.ts'
 
-const desk = { width: 1188, height: 730 }
+const desk = { width: 1188, height: 640 }
 const demo = JSON.parse(readFileSync(join(import.meta.dirname, '../../examples/vehicles/tessarby-errand.json'), 'utf8')) as WiringRecord
 
 function wholeOf(record: WiringRecord, vehicle: Vehicle = {}, sheet = desk) {

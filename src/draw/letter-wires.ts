@@ -113,12 +113,12 @@ function firstTrackAcross({ layers, places }: Unstacked, channel: RoutedChannel,
 }
 
 /** How far a wire runs on, clear at its left, inside the layer where it ends. */
-function freeInBand({ graph, layers, measures }: Unstacked, port: number, half: number): number {
+function freeInBand({ manner, graph, layers, measures }: Unstacked, port: number, half: number): number {
   const { item } = layers.ports[port]
   const { node } = layers.items[item]
   const measure = measures[item]
   if (node === null) return half
-  if (measure.form === 'box') return half - boxHeight(graph.nodes[node]) / 2 - 1
+  if (measure.form === 'box') return half - boxHeight(graph.nodes[node], manner) / 2 - 1
   if (measure.form === 'rail') return half - measure.down
   if (measure.form !== 'inline' || symbolOf(graph.nodes[node].part?.kind ?? '').marked) return half - measure.up
   const { top, bottom } = layers.items[item]

@@ -7,8 +7,10 @@ import { LETTER } from './scene.ts'
 export interface Manner {
   readonly whole: boolean
   readonly letter: number
+  /** Room for a name in one line before it goes on in a second, for letters of 12. */
+  readonly lineRoom: number
   /** Whether the columns go the other way round than they were ordered; null where the supply's place decides. */
   readonly mirrored: boolean | null
 }
 
-export const READ: Manner = { whole: false, letter: LETTER, mirrored: null }
+export const READ: Manner = { whole: false, letter: LETTER, lineRoom: 0, mirrored: null }

@@ -48,7 +48,7 @@ export function measureItem(graph: PathGraph, layers: Layers, index: number, nea
   const name = nameIn(graph, layers, index, manner)
   if (node.ends.length <= 2) return measureInline(node, name, sides, nearness[item.node], manner)
   const comb = readComb(node, name, sides, layers, index)
-  return comb ?? measureBox(node, name)
+  return comb ?? measureBox(node, name, manner)
 }
 
 /** Pieces in one layer beyond which their names stand upright in a drawing of the whole. */
@@ -58,7 +58,7 @@ function nameIn(graph: PathGraph, { items, rows }: Layers, index: number, manner
   const node = graph.nodes[items[index].node ?? 0]
   if (!manner.whole) return nameOf(node, manner.letter)
   const beside = rows[items[index].layer].filter((item) => items[item].node !== null)
-  return lineName(node, beside.length > CROWD, manner.letter)
+  return lineName(node, beside.length > CROWD, manner)
 }
 
 interface EndSides { readonly top: number; readonly bottom: number }
@@ -126,17 +126,19 @@ function measureComb(node: GraphNode, name: Name, hub: number, limbs: readonly {
 // --- everything else: a box ---
 
 /** Height of the row of markings in a box. */
-export const MARK_ROW = 18
+const MARK_ROW = 18
+/** The same where nothing is marked. */
+const BARE_ROW = 8
 
-function measureBox(node: GraphNode, name: Name): Measure {
-  const half = Math.max(boxHeight(node) / 2 + 2, name.height / 2)
+function measureBox(node: GraphNode, name: Name, manner: Manner): Measure {
+  const half = Math.max(boxHeight(node, manner) / 2 + 2, name.height / 2)
   return { ...PASS, form: 'box', name, up: half, down: half }
 }
 
-/** A row of markings above and below, and between them room for contacts or the letter. */
-export function boxHeight(node: GraphNode): number {
+/** A row of markings above and below where ends are marked, and between them room for contacts or the letter. */
+export function boxHeight(node: GraphNode, { whole }: Manner): number {
   const poles = symbolOf(node.part?.kind ?? '').contacts ? polesOf(node.elements).length : 0
-  return 2 * MARK_ROW + (poles > 0 ? 12 + 12 * poles : 26)
+  return 2 * (whole ? BARE_ROW : MARK_ROW) + (poles > 0 ? 12 + 12 * poles : 26)
 }
 
 /** Sets of ends that contacts can join. */

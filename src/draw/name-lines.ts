@@ -22,14 +22,13 @@ export function nameOf(node: GraphNode, letter: number): Name {
   return { lines, width: Math.max(0, ...lines.map(lineRoom)) * scale, height: lines.length * LINE * scale, upright: false, isLine: false }
 }
 
-/** Room for a name in one line before it goes on in a second. */
-const LINE_ROOM = 90
-
 /** The title and what is live, one after the other in a line; upright it is read from below. */
-export function lineName(node: GraphNode, upright: boolean, letter: number): Name {
-  const title = wrapText(node.text, LETTER, LINE_ROOM, 600).map((text): NameLine => ({ text }))
+export function lineName(node: GraphNode, upright: boolean, { letter, lineRoom }: Manner): Name {
+  const title = wrapText(node.text, LETTER, lineRoom, 600).map((text): NameLine => ({ text }))
   const [first, ...others] = partLines(node).filter((line) => line.live)
-  const lines = first ? [...title.slice(0, -1), { ...title[title.length - 1], live: first.live }, ...others] : title
+  const last: NameLine = { ...title[title.length - 1], live: first?.live }
+  const fits = first !== undefined && lineLength(last) <= lineRoom * LONGER
+  const lines = first === undefined ? title : fits ? [...title.slice(0, -1), last, ...others] : [...title, first, ...others]
   const scale = letter / LETTER
   const [along, across] = [(Math.max(0, ...lines.map(lineLength)) + 4) * scale, lines.length * LINE * scale]
   return { lines, upright, isLine: true, ...upright ? { width: across, height: along } : { width: along, height: across } }
@@ -39,6 +38,9 @@ function lineLength(line: NameLine): number {
   const title = line.text === '' ? 0 : textWidth(line.text, LETTER, 600) + AFTER_TITLE
   return title + Math.max(0, ...(line.live?.room ?? []).map((text) => textWidth(text, LETTER)))
 }
+
+/** So much longer than its room a line may become by what is live. */
+const LONGER = 1.7
 
 /** Between a title and what is live after it. */
 export const AFTER_TITLE = 6

@@ -148,15 +148,15 @@ function hubSide({ layers }: Layout, item: number, { hub }: Measure): 'top' | 'b
 
 // --- boxes ---
 
-function boxOf({ places }: Layout, item: number, node: GraphNode, cy: number): NonNullable<ScenePiece['box']> {
+function boxOf({ places, manner }: Layout, item: number, node: GraphNode, cy: number): NonNullable<ScenePiece['box']> {
   const [x0, x1] = places.edgeX[item] ?? [0, 0]
-  const h = boxHeight(node)
+  const h = boxHeight(node, manner)
   return { x: x0, y: cy - h / 2, w: x1 - x0, h }
 }
 
 function boxPins(layout: Layout, item: number, node: GraphNode, cy: number): ScenePin[] {
   const { layers, places } = layout
-  const half = boxHeight(node) / 2
+  const half = boxHeight(node, layout.manner) / 2
   const pin = (end: number, x: number, side: 'top' | 'bottom', showMarking: boolean): ScenePin => {
     const { terminal, is, marking } = node.ends[end]
     return { terminal, is, marking, at: [x, side === 'top' ? cy - half : cy + half], side, showMarking: showMarking && !layout.manner.whole }
@@ -198,10 +198,10 @@ function tipY({ layers, measures, stack }: Layout, item: number, side: Side): nu
 
 /** Height at which a wire meets an item that is not in line. */
 function portY(layout: Layout, item: number, port: number, side: Side): number {
-  const { layers, measures, stack, graph } = layout
+  const { manner, layers, measures, stack, graph } = layout
   const measure = measures[item]
   const cy = stack.centre[layers.items[item].layer]
   const sign = side === 'top' ? -1 : 1
-  if (measure.form === 'box') return cy + sign * boxHeight(graph.nodes[layers.items[item].node ?? 0]) / 2
+  if (measure.form === 'box') return cy + sign * boxHeight(graph.nodes[layers.items[item].node ?? 0], manner) / 2
   return measure.form === 'comb' ? tipY(layout, item, side) + sign * (layers.ports[port].end === measure.hub ? measure.bar : 0) : cy
 }

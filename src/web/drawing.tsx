@@ -149,7 +149,7 @@ function keepInView(sheet: HTMLDivElement | null, { kind, id }: Pick): void {
 /** While the facts take room beside or below it, the drawing keeps its size, unless the window itself changes. */
 function useSheetSize(sheet: React.RefObject<HTMLDivElement | null>, measure: (size: SheetSize) => void, holds: boolean): SheetSize {
   const [size, setSize] = useState<SheetSize>({ width: 1, height: 1 })
-  const last = useRef(0)
+  const last = useRef<SheetSize>({ width: 0, height: 0 })
   const frame = useRef(0)
   const holding = useRef(holds)
   useEffect(() => { holding.current = holds }, [holds])
@@ -162,8 +162,8 @@ function useSheetSize(sheet: React.RefObject<HTMLDivElement | null>, measure: (s
       frame.current = innerWidth
       const next = { width: element.clientWidth, height: element.clientHeight }
       setSize(next)
-      if (Math.abs(next.width - last.current) < 24) return
-      last.current = next.width
+      if (Math.abs(next.width - last.current.width) < 24 && Math.abs(next.height - last.current.height) < 24) return
+      last.current = next
       measure(next)
     }
     const observer = new ResizeObserver(() => {
