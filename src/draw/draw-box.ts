@@ -111,6 +111,6 @@ function blade(pin: ScenePin, y: number, closed: boolean): Shape[] {
   const start = edgeOf(pin)
   if (closed) return [line([[x, start], [x, y]], 2.2), { kind: 'circle', at: [x, y], r: 2, width: 1, tone: 'ink', fill: 'ink' }]
   const way = pin.side === 'top' ? 1 : -1
-  const hinge = start + way * 16
+  const hinge = start + way * Math.min(16, Math.abs(y - start) * 0.53)
   return [line([[x, start], [x, hinge]]), line([[x, hinge], [x - 7, y - way * 3]]), line([[x, y], [x, y - way * 4]])]
 }
