@@ -133,7 +133,8 @@ function pieceGroup(piece: ScenePiece, solved: SolvedSetting | null, ink: InkLiv
   const cores = piece.cores.flatMap((core) => symbol.core(core.element).draw({ ...core, live: coreLive(piece, core.element, solved) }))
   return {
     kind: 'part', id: piece.id, label: piece.part.title, reach: reachOf(piece),
-    shapes: [...piece.leads.flatMap((lead) => inkLine(lead.points, ink.lead(piece, lead), STROKE)), ...cores, ...drawBox(piece, solved), ...markings(piece), ...nameShapes(piece, solved, size)],
+    // Where names are lettered larger, the drawing is read smaller: a letter inside a symbol could not be read.
+    shapes: [...piece.leads.flatMap((lead) => inkLine(lead.points, ink.lead(piece, lead), STROKE)), ...[...cores, ...drawBox(piece, solved)].filter((shape) => shape.kind !== 'text' || size <= LETTER), ...markings(piece), ...nameShapes(piece, solved, size)],
   }
 }
 
