@@ -1,3 +1,4 @@
+import { innerId } from '../record/index.ts'
 import type {
   Assumption, AxisSpec, Default, ElementSpec, LampSpec, Law, MachineSpec, Now, PartKind, PartModel, PhaseSpec, RegulatorSpec,
   StateSpec, Wiring, WiringPart,
@@ -108,9 +109,8 @@ class NetworkDraft {
     const index = this.parts.length
     const elements = new Map<string, number>()
     for (const spec of model.elements) {
-      const id = spec.id ? `${part.id}.${spec.id}` : part.id
       elements.set(spec.id, this.addElement({
-        id, from: inner(spec.from), to: inner(spec.to), law: spec.law, does: spec.does, part: index, spec,
+        id: innerId(part.id, spec.id), from: inner(spec.from), to: inner(spec.to), law: spec.law, does: spec.does, part: index, spec,
       }))
     }
     const posts = kind.posts && { plus: inner(kind.posts.plus), minus: inner(kind.posts.minus) }
@@ -158,7 +158,7 @@ class NetworkDraft {
       machines: of((m) => m.machines, (spec, part) => ({ spec, part })),
       regulators: of((m) => m.regulators, (spec, part) => ({ spec, part })),
       lamps: of((m) => m.lamps, (spec, part) => ({
-        id: spec.id ? `${parts[part].id}.${spec.id}` : parts[part].id, element: parts[part].elements.get(spec.element) as number,
+        id: innerId(parts[part].id, spec.id), element: parts[part].elements.get(spec.element) as number,
         beside: (spec.beside ?? []).map((one) => parts[part].elements.get(one) as number), spec,
       })),
       axes: of((m) => m.axes, (spec, part) => ({ id: `${parts[part].id}.${spec.id}`, part, spec })),

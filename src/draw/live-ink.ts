@@ -1,5 +1,6 @@
+import { innerId } from '../record/index.ts'
 import type { SolvedSetting } from '../circuit/index.ts'
-import { keyOf, liveAt, wireLive } from './live.ts'
+import { liveAt, wireLive } from './live.ts'
 import type { PieceLead, Rail, Scene, ScenePiece, SceneWire } from './scene.ts'
 
 /** The amber edge of what has no insulation: the supply rail, fixings, and the leads of the symbols. */
@@ -23,7 +24,7 @@ export function inkLive(scene: Scene, solved: SolvedSetting | null): InkLive {
     bare: ({ id, kind }) => kind === 'rail' ? supply : bare.get(id) ?? 0,
     lead: ({ part }, { point, element }) => element === null
       ? atPoint.get(point) ?? 0
-      : liveAt(solved.elements[keyOf(part.id, element)]?.amps ?? 0, [solved.voltages[point]]).edge,
+      : liveAt(solved.elements[innerId(part.id, element)]?.amps ?? 0, [solved.voltages[point]]).edge,
   }
 }
 
@@ -38,7 +39,7 @@ function fixingEdge(scene: Scene, solved: SolvedSetting, { ends }: SceneWire): n
 function ampsInto(scene: Scene, solved: SolvedSetting, point: string, what: 'elements' | 'all'): number {
   const inElements = scene.pieces.flatMap(({ part, elements }) => {
     const is = [...part.terminals.values()].find(({ id }) => `${part.id}:${id}` === point)?.is
-    return elements.map(({ id, from, to }) => (solved.elements[keyOf(part.id, id)]?.amps ?? 0) * (from === is ? 1 : to === is ? -1 : 0))
+    return elements.map(({ id, from, to }) => (solved.elements[innerId(part.id, id)]?.amps ?? 0) * (from === is ? 1 : to === is ? -1 : 0))
   })
   const inWires = what === 'elements' ? [] : scene.wires.filter(({ kind }) => kind === 'wire')
     .map(({ id, ends }) => (solved.wires[id]?.amps ?? 0) * (ends[0] === point ? 1 : ends[1] === point ? -1 : 0))

@@ -1,4 +1,4 @@
-import type { ElementSpec, Now, PartModel } from '../record/index.ts'
+import { innerId, type ElementSpec, type Now, type PartModel } from '../record/index.ts'
 import type { LampResult, Solution, SolvedSetting } from '../circuit/index.ts'
 import type { LiveLine, ScenePiece, SceneWire } from './scene.ts'
 import type { CoreLive } from './symbols/symbol.ts'
@@ -30,7 +30,7 @@ export const PALE = 0.5
 /** What the symbol of one element may show. */
 export function coreLive(piece: ScenePiece, element: ElementSpec | undefined, solved: SolvedSetting | null): CoreLive {
   const { part, model } = piece
-  const result = element && solved ? solved.elements[keyOf(part.id, element.id)] : undefined
+  const result = element && solved ? solved.elements[innerId(part.id, element.id)] : undefined
   return {
     closed: element !== undefined && isClosed(piece, element, solved),
     fed: Math.abs(result?.amps ?? 0) > 0.02,
@@ -39,11 +39,9 @@ export function coreLive(piece: ScenePiece, element: ElementSpec | undefined, so
   }
 }
 
-export const keyOf = (part: string, inner: string) => inner === '' ? part : `${part}.${inner}`
-
 function lampOf({ part, model }: ScenePiece, element: string, solved: Solution | null): LampResult | null {
   const lamp = model?.lamps?.find((one) => one.element === element)
-  return lamp && solved ? solved.lamps[keyOf(part.id, lamp.id)] ?? null : null
+  return lamp && solved ? solved.lamps[innerId(part.id, lamp.id)] ?? null : null
 }
 
 /** Whether a contact is made, by its own law at the part's states and positions. */
@@ -114,13 +112,13 @@ function phaseText({ part }: ScenePiece, solved: SolvedSetting): LiveText {
 
 function batteryVolts({ part, model }: ScenePiece, solved: SolvedSetting): LiveText {
   const source = model?.elements.find(({ does }) => does === 'source')
-  const volts = solved.elements[keyOf(part.id, source?.id ?? '')]?.volts
+  const volts = solved.elements[innerId(part.id, source?.id ?? '')]?.volts
   return { text: typeof volts === 'number' ? `${Math.abs(volts).toFixed(2)} V` : '', tone: 'ink' }
 }
 
 function batteryAmps({ part, model }: ScenePiece, solved: SolvedSetting): LiveText {
   const source = model?.elements.find(({ does }) => does === 'source')
-  const amps = solved.elements[keyOf(part.id, source?.id ?? '')]?.amps
+  const amps = solved.elements[innerId(part.id, source?.id ?? '')]?.amps
   if (typeof amps !== 'number' || Math.abs(amps) < 0.005) return { text: 'no current', tone: 'soft' }
   return { text: `${sayAmps(Math.abs(amps))} ${amps < 0 ? 'out' : 'in'}`, tone: 'ink' }
 }

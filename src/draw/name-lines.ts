@@ -1,6 +1,5 @@
-import type { AxisSpec, PartModel } from '../record/index.ts'
+import { innerId, type AxisSpec, type PartModel } from '../record/index.ts'
 import type { Manner } from './manner.ts'
-import { keyOf } from './live.ts'
 import type { GraphNode } from './path-graph.ts'
 import { LETTER, LINE, type NameLine } from './scene.ts'
 import { NO_BREAK, textWidth, wrapText } from './text-widths.ts'
@@ -79,7 +78,7 @@ function partLines({ part, model, elements }: GraphNode): NameLine[] {
 
 function lampLines(part: string, lamp: string, title: string, watts: string): NameLine[] {
   const rating = [title, watts].filter((word) => word !== '').join(' ')
-  const live: NameLine = { text: '', live: { says: 'lamp', key: keyOf(part, lamp), room: ['108 % over', '44 % dim'] } }
+  const live: NameLine = { text: '', live: { says: 'lamp', key: innerId(part, lamp), room: ['108 % over', '44 % dim'] } }
   return rating === '' ? [live] : [...wrapText(rating, LETTER, NAME_ROOM).map((text) => ({ text, soft: true })), live]
 }
 

@@ -27,6 +27,7 @@ export {
 export { DEVICE_PATTERN, envelopeSchema, readEnvelope, type Envelope, type ReadEnvelope } from './envelope.ts'
 export { mergeBranches, mergeEdits, type Branch, type Merged, type Undecided } from './merge-edits.ts'
 export { diffRecords, editsBetween, type Change } from './diff-records.ts'
+export { innerId } from './inner-id.ts'
 export { mintId } from './mint-id.ts'
 export { acceptClaim, listClaimedFacts, listClaims, type ClaimedFact, type Saying } from './claims.ts'
 export { listEditions, type Editions, type SerialBorder, type YearSpan } from './editions.ts'

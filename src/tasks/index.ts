@@ -8,7 +8,7 @@ export const loadTask = {
 } as const
 
 export type { CheckedWiring } from './check-vehicle.ts'
-export type { Facts, Pick } from './live-facts.ts'
+export type { Facts, Picked } from './live-facts.ts'
 export type { AssumedLine, Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
 export type { MeterAnswer, MeterReading, MeterWords } from './meter-vehicle.ts'
 export type { OpenedVehicle } from './open-vehicle.ts'

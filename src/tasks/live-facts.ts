@@ -1,15 +1,15 @@
 import { describeConductor, type SolvedSetting } from '../circuit/index.ts'
 import { positionOf, sayAmps, wireColour, wireSize, type WireColour } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
-import type { PartModel, WiringPart, WiringWire } from '../record/index.ts'
+import { innerId, type PartModel, type WiringPart, type WiringWire } from '../record/index.ts'
 import type { LiveVehicle } from './live-vehicle.ts'
 
 /** What has been clicked: a wire, a part or a splice, by id. */
-export interface Pick { readonly kind: 'wire' | 'part' | 'splice'; readonly id: string }
+export interface Picked { readonly kind: 'wire' | 'part' | 'splice'; readonly id: string }
 
 /** The few facts of one thing in one setting, ready to be shown. */
 export interface Facts {
-  readonly pick: Pick
+  readonly pick: Picked
   readonly kicker: string
   readonly title: string
   readonly under: string
@@ -23,7 +23,7 @@ export interface Facts {
 export interface FactRow { readonly name: string; readonly said: string; readonly source?: string }
 
 /** Facts of a wire, a part or a splice; null where the vehicle has none of that id. */
-export function factsOf(live: LiveVehicle, solved: SolvedSetting, pick: Pick): Facts | null {
+export function factsOf(live: LiveVehicle, solved: SolvedSetting, pick: Picked): Facts | null {
   if (pick.kind === 'wire') {
     const wire = live.wiring.wires.get(pick.id)
     return wire ? wireFacts(live, solved, wire) : null
@@ -91,8 +91,6 @@ function placeOf({ wiring }: LiveVehicle, { place, title }: WiringPart): string 
   return said.toLowerCase() === title.toLowerCase() ? '' : said
 }
 
-const keyOf = (part: string, inner: string) => inner === '' ? part : `${part}.${inner}`
-
 function axisRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
   return (model?.axes ?? []).map((axis) => ({
     name: axis.title === part.title ? 'Position' : axis.title, said: `${positionOf(part.id, model, axis.id, solved)}${axis.range?.unit ? ` ${axis.range.unit}` : ''}`,
@@ -101,7 +99,7 @@ function axisRows(part: WiringPart, model: PartModel | undefined, solved: Solved
 
 function lampRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
   return (model?.lamps ?? []).flatMap((lamp) => {
-    const result = solved.lamps[keyOf(part.id, lamp.id)]
+    const result = solved.lamps[innerId(part.id, lamp.id)]
     const name = lamp.id === '' ? '' : `${lamp.title ?? lamp.id}: `
     if (!result) return []
     return [
@@ -115,7 +113,7 @@ function elementRows(part: WiringPart, model: PartModel | undefined, solved: Sol
   const all = model?.elements ?? [], working = all.filter(({ does }) => does !== 'joint')
   const shown = working.length > 0 ? working : all
   return shown.flatMap(({ id, does, from, to }) => {
-    const result = solved.elements[keyOf(part.id, id)]
+    const result = solved.elements[innerId(part.id, id)]
     if (!result) return []
     const name = id === '' ? does === 'joint' ? 'Through it' : 'Now' : id.replaceAll('-', ' ')
     const amps = result.amps === null ? 'amps undetermined' : Math.abs(result.amps) < 0.0005 ? 'no current' : sayAmps(Math.abs(result.amps))
@@ -124,7 +122,7 @@ function elementRows(part: WiringPart, model: PartModel | undefined, solved: Sol
 }
 
 function stateRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
-  const states = (model?.states ?? []).map(({ id }) => ({ name: id.charAt(0).toUpperCase() + id.slice(1), said: solved.states[keyOf(part.id, id)] ?? '' }))
+  const states = (model?.states ?? []).map(({ id }) => ({ name: id.charAt(0).toUpperCase() + id.slice(1), said: solved.states[innerId(part.id, id)] ?? '' }))
   const phase = solved.phases[part.id]
   if (!phase) return states
   return [...states, { name: 'Goes through', said: phase.cycle ? `${phase.cycle.join(', ')}${phase.rate ? ` · ${phase.rate}` : ''}` : phase.rate ?? `rests: ${phase.rests ?? ''}` }]
@@ -141,9 +139,9 @@ function terminalRows(live: LiveVehicle, solved: SolvedSetting, part: WiringPart
 }
 
 function judgePart(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): string {
-  const blown = (model?.states ?? []).some(({ id }) => solved.states[keyOf(part.id, id)] === 'blown')
+  const blown = (model?.states ?? []).some(({ id }) => solved.states[innerId(part.id, id)] === 'blown')
   if (blown) return 'Blown. Find out why before another of the same size goes in.'
-  const lamps = (model?.lamps ?? []).flatMap((lamp) => solved.lamps[keyOf(part.id, lamp.id)] ?? [])
+  const lamps = (model?.lamps ?? []).flatMap((lamp) => solved.lamps[innerId(part.id, lamp.id)] ?? [])
   const odd = lamps.find((lamp) => lamp.class !== 'off' && lamp.class !== 'normal')
   if (odd) return `Gets ${Math.round(odd.percent)} % of its rated volts: ${odd.class}.`
   if (lamps.length > 0) return lamps.some((lamp) => lamp.class === 'normal') ? 'Burns as it should.' : 'Off in this setting.'

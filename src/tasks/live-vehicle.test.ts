@@ -51,7 +51,7 @@ test.each(readdirSync(examples).filter((name) => name.endsWith('.json')))('%s dr
 test('what is lit is said in a sentence', () => {
   const live = open(makeLampAndSwitch())
   expect(sayLit(live, solveLive(live, rest).solved)).toBe('Nothing is lit.')
-  expect(sayLit(live, solveLive(live, { ...rest, controls: { 'switch.lever': 'on' } }).solved)).toMatch(/^Lit: Lamp 10\d %\.$/)
+  expect(sayLit(live, solveLive(live, { ...rest, controls: { 'switch.lever': 'on' } }).solved)).toMatch(/^Lit, in per cent of rated volts: Lamp 10\d %\.$/)
 })
 
 test('flashing lamps are shown at the lit moment', () => {

@@ -3,7 +3,7 @@ import {
 } from '../circuit/index.ts'
 import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
-import type { AxisSpec, Vehicle, Wiring, WiringRecord } from '../record/index.ts'
+import { innerId, type AxisSpec, type Vehicle, type Wiring, type WiringRecord } from '../record/index.ts'
 import { openVehicle } from './open-vehicle.ts'
 import { firstVehicle, readChoices, type VehicleChoices } from './vehicle-choices.ts'
 
@@ -98,7 +98,7 @@ export function sayLit({ circuit }: LiveVehicle, solved: SolvedSetting): string 
     const part = circuit.network.wiring.parts.get(id.split('.')[0])
     return [`${part?.title ?? id}${spec.id === '' ? '' : ` (${spec.title ?? spec.id})`} ${lampText(lamp).text}`]
   })
-  return lit.length === 0 ? 'Nothing is lit.' : `Lit: ${lit.join(', ')}.`
+  return lit.length === 0 ? 'Nothing is lit.' : `Lit, in per cent of rated volts: ${lit.join(', ')}.`
 }
 
 /** What a person should be told of the setting as a whole. */
@@ -129,7 +129,7 @@ function sayStanding({ network }: Circuit, solved: SolvedSetting, state: Standin
 /** Batteries and generators that give or take another current than in the state shown, by more than half an ampere. */
 function sourcesApart({ parts }: Network, solved: Solution, state: Solution): string[] {
   return parts.flatMap(({ id, part, model }) => model.elements.filter(({ does }) => does === 'source').flatMap((element) => {
-    const key = element.id === '' ? id : `${id}.${element.id}`
+    const key = innerId(id, element.id)
     const amps = state.elements[key]?.amps
     const shown = solved.elements[key]?.amps
     return typeof amps === 'number' && typeof shown === 'number' && Math.abs(amps - shown) > 0.5 ? [`${part.title} at ${sayAmps(Math.abs(amps))}`] : []

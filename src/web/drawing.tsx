@@ -1,14 +1,14 @@
 import { memo, useCallback, useEffect, useLayoutEffect, useRef, useState, type PointerEvent } from 'react'
 import type { DrawnGroup } from '../draw/index.ts'
-import type { Pick } from '../tasks/index.ts'
+import type { Picked } from '../tasks/index.ts'
 import type { DrawingSize, Findable, SheetSize, View } from './messages.ts'
 import { UnderDrawing } from './under-drawing.tsx'
 import type { Shown } from './use-vehicle.ts'
 
 interface DrawingProps {
   readonly shown: Shown
-  readonly picked: Pick | null
-  readonly pick: (pick: Pick | null) => void
+  readonly picked: Picked | null
+  readonly pick: (pick: Picked | null) => void
   /** What is drawn at present, and how another view is asked for. */
   readonly view: View
   readonly show: (change: Partial<View>) => void
@@ -32,16 +32,16 @@ export function Drawing({ shown, picked, pick, view, show }: DrawingProps) {
   const fit = Math.min(size.width / width, size.height / height)
   const scale = drawn.whole ? Math.max(LETTER / drawn.letter, Math.min(1.35, fit)) : Math.max(STEPS[step], Math.min(1.35, fit))
   const drag = useDrag(sheet)
-  const sought = useRef<Pick | null>(null)
+  const sought = useRef<Picked | null>(null)
   useEffect(() => { sheet.current?.scrollTo({ left: 0, top: 0 }) }, [width, height])
   usePaintMark(shown)
 
   const pickAt = (target: EventTarget) => {
     const found = (target as Element).closest<SVGGElement>('g[data-pick]')
-    pick(found ? { kind: found.dataset.kind as Pick['kind'], id: found.dataset.id ?? '' } : null)
+    pick(found ? { kind: found.dataset.kind as Picked['kind'], id: found.dataset.id ?? '' } : null)
   }
 
-  const find = (next: Pick) => {
+  const find = (next: Picked) => {
     pick(next)
     if (!isDrawn(shown, next)) show({ circuit: null, whole: false })
     sought.current = next
@@ -78,7 +78,7 @@ export function Drawing({ shown, picked, pick, view, show }: DrawingProps) {
   )
 }
 
-function isPicked({ kind, id }: DrawnGroup, picked: Pick | null): boolean {
+function isPicked({ kind, id }: DrawnGroup, picked: Picked | null): boolean {
   return picked !== null && kind === picked.kind && (id === picked.id || id.startsWith(`${picked.id}/`))
 }
 
@@ -90,7 +90,7 @@ const Group = memo(function Group({ group, picked }: { readonly group: DrawnGrou
   return <g className={picked ? 'picked' : undefined} data-kind={kind} data-id={id} {...named} dangerouslySetInnerHTML={{ __html: svg }} />
 }, (a, b) => a.picked === b.picked && a.group.svg === b.group.svg && a.group.id === b.group.id)
 
-function isDrawn({ groups }: Shown, { kind, id }: Pick): boolean {
+function isDrawn({ groups }: Shown, { kind, id }: Picked): boolean {
   return groups.has(`${kind} ${id}`)
 }
 
@@ -109,9 +109,9 @@ function CircuitChoice({ circuits, circuit, choose }: CircuitChoiceProps) {
   )
 }
 
-function Find({ findable, picked, find }: { readonly findable: readonly Findable[], readonly picked: Pick | null, readonly find: (pick: Pick) => void }) {
-  const keyOf = (pick: Pick | null) => pick ? `${pick.kind} ${pick.id.split('/')[0]}` : ''
-  const options = (kind: Pick['kind']) => findable.filter(({ pick }) => pick.kind === kind).map(({ pick, said }) => <option key={keyOf(pick)} value={keyOf(pick)}>{said}</option>)
+function Find({ findable, picked, find }: { readonly findable: readonly Findable[], readonly picked: Picked | null, readonly find: (pick: Picked) => void }) {
+  const keyOf = (pick: Picked | null) => pick ? `${pick.kind} ${pick.id.split('/')[0]}` : ''
+  const options = (kind: Picked['kind']) => findable.filter(({ pick }) => pick.kind === kind).map(({ pick, said }) => <option key={keyOf(pick)} value={keyOf(pick)}>{said}</option>)
   return (
     <label className="find"><span>Find </span>
       <select aria-label="Find" value={keyOf(picked)} onChange={(event) => {
@@ -126,7 +126,7 @@ function Find({ findable, picked, find }: { readonly findable: readonly Findable
   )
 }
 
-function showPicked(sheet: HTMLDivElement | null, { kind, id }: Pick): void {
+function showPicked(sheet: HTMLDivElement | null, { kind, id }: Picked): void {
   const found = sheet?.querySelector(`g[data-kind="${kind}"][data-id="${CSS.escape(id)}"]`)
   if (!sheet || !found) return
   const [area, frame] = [found.getBoundingClientRect(), sheet.getBoundingClientRect()]
@@ -134,7 +134,7 @@ function showPicked(sheet: HTMLDivElement | null, { kind, id }: Pick): void {
 }
 
 /** What was clicked stays in sight when the facts take room beside it. */
-function keepInView(sheet: HTMLDivElement | null, { kind, id }: Pick): void {
+function keepInView(sheet: HTMLDivElement | null, { kind, id }: Picked): void {
   requestAnimationFrame(() => {
     const found = sheet?.querySelector(`g[data-kind="${kind}"][data-id="${CSS.escape(id)}"]`)
     if (!sheet || !found) return

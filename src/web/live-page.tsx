@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { Vehicle } from '../record/index.ts'
-import type { Pick, Setting } from '../tasks/index.ts'
+import type { Picked, Setting } from '../tasks/index.ts'
 import { AT_REST, readSetting, readVehicle, splitAddress, writeAddress } from './address.ts'
 import { Controls } from './controls.tsx'
 import { Drawing } from './drawing.tsx'
@@ -19,7 +19,7 @@ export function LivePage() {
   const [text, setText] = useState<string | null>(null)
   const [trouble, setTrouble] = useState('')
   const [setting, setSetting] = useState(AT_REST)
-  const [picked, setPicked] = useState<Pick | null>(null)
+  const [picked, setPicked] = useState<Picked | null>(null)
   const [view, setView] = useState<View>(FIRST_VIEW)
   const viewed = useRef(view)
   const clicked = useRef<Element | null>(null)
@@ -74,7 +74,7 @@ export function LivePage() {
     openFrom(text, { kind: 'chosen', vehicle, setting })
   }, [openFrom, text, setting, opened])
 
-  const pickUp = useCallback((next: Pick | null) => {
+  const pickUp = useCallback((next: Picked | null) => {
     if (next) clicked.current = document.activeElement
     setPicked(next)
     pick(next)

@@ -1,14 +1,14 @@
 import type { AddressWords } from './address.ts'
 import type { DrawnGroup } from '../draw/index.ts'
 import type { Vehicle } from '../record/index.ts'
-import type { AssumedLine, Facts, PanelAxis, Pick, Setting, VehicleChoices } from '../tasks/index.ts'
+import type { AssumedLine, Facts, PanelAxis, Picked, Setting, VehicleChoices } from '../tasks/index.ts'
 
 /** What the page asks of its worker. */
 export type Ask =
   | { readonly ask: 'open'; readonly text: string; readonly from: From; readonly view: View }
   | { readonly ask: 'sheet'; readonly view: View }
   | { readonly ask: 'set'; readonly setting: Setting }
-  | { readonly ask: 'pick'; readonly pick: Pick | null }
+  | { readonly ask: 'pick'; readonly pick: Picked | null }
 
 /** Which vehicle in which setting: as chosen, null for the first, or as the address says. */
 export type From =
@@ -52,7 +52,7 @@ export interface OpenedPage {
 }
 
 /** A wire or part to be found by name. */
-export interface Findable { readonly pick: Pick; readonly said: string }
+export interface Findable { readonly pick: Picked; readonly said: string }
 
 export interface Drawn {
   readonly groups: readonly DrawnGroup[]

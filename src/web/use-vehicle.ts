@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useReducer, useRef } from 'react'
 import type { DrawnGroup } from '../draw/index.ts'
-import type { Facts, Pick, Setting } from '../tasks/index.ts'
+import type { Facts, Picked, Setting } from '../tasks/index.ts'
 import type { Answer, Ask, Drawn, From, OpenedPage, View } from './messages.ts'
 
 /** What the page shows at the moment. */
@@ -22,7 +22,7 @@ export interface VehicleHold {
   open(text: string, from: From, view: View): void
   set(setting: Setting): void
   layOut(view: View): void
-  pick(pick: Pick | null): void
+  pick(pick: Picked | null): void
 }
 
 /** A worker that holds the vehicle, and what it has last said. A movement that comes while it is busy waits; only the last one counts. */

@@ -1,10 +1,10 @@
 import { wireColour, wireSize, type DrawnGroup } from '../draw/index.ts'
-import { loadTask, type Before, type LiveVehicle, type Pick, type Setting, type SolvedSetting } from '../tasks/index.ts'
+import { loadTask, type Before, type LiveVehicle, type Picked, type Setting, type SolvedSetting } from '../tasks/index.ts'
 import { readSetting, readVehicle, type AddressWords, type ReadSetting } from './address.ts'
 import type { Answer, Ask, Drawn, DrawingSize, Findable, OpenedPage, View } from './messages.ts'
 
 /** The vehicle held open here, with the setting last solved and the groups last sent. */
-interface Open { live: LiveVehicle; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Pick | null }
+interface Open { live: LiveVehicle; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Picked | null }
 
 const task = loadTask.liveVehicle()
 let open: Open | null = null
@@ -109,7 +109,7 @@ function isAtRest({ controls, engine }: Setting): boolean {
   return Object.keys(controls).length === 0 && engine === 'stopped'
 }
 
-function pickUp(tasks: Tasks, pick: Pick | null): void {
+function pickUp(tasks: Tasks, pick: Picked | null): void {
   if (!open) return
   open.pick = pick
   say({ say: 'facts', facts: pick ? tasks.factsOf(open.live, open.solved, pick) : null })
