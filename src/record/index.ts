@@ -13,7 +13,7 @@ export type {
 } from './part-kind.ts'
 export { readRecord, type ReadRecord } from './read-record.ts'
 export { writeRecord } from './write-record.ts'
-export { refuse, type Problem, type Refused } from './problem.ts'
+export { refuse, showNames, type Problem, type Refused } from './problem.ts'
 export { isSameJson, showPath, valueAt, type Json, type Path } from './path.ts'
 export { compareIds, inIdOrder } from './compare-ids.ts'
 export { nearest } from './nearest.ts'
