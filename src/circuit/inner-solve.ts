@@ -22,6 +22,8 @@ interface Islands { readonly floating: Uint8Array; readonly ties: readonly numbe
 /** Conductance that ties one node of each floating island to the reference. It closes no path, so it carries nothing and loads no reading. */
 const TIE_S = 1e-3
 const MOST_STEPS = 200
+/** Share by which a diagonal grows where digits run out. */
+const TRACE = 1e-12
 /** Kirchhoff's law holds to this many amps, or to this share of the largest current at the node. */
 const RESIDUAL_A = 1e-9
 const RESIDUAL_SHARE = 1e-12
@@ -64,8 +66,7 @@ export class InnerSolver {
     const updates = new BridgeUpdate(bridges, n)
     for (; steps < MOST_STEPS; steps++) {
       if (worst.over <= 1 && steps > 0 && this.stepSize(updates) < STEP_V) break
-      const pivot = this.factor.factor()
-      if (pivot >= 0) throw new RangeError(`the matrix is not positive definite at node ${pivot}`)
+      if (!this.factorise()) break
       if (this.stepSize(updates) < STEP_V && worst.over <= 1) break
       for (let i = 0; i < n; i++) this.step[i] = -this.step[i]
       const before = worst.over
@@ -74,6 +75,18 @@ export class InnerSolver {
     }
     const bridgeAmps = Float64Array.from(bridges, (b) => (at(volts, b.from) - at(volts, b.to)) / b.ohm)
     return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps, bridgeAmps }
+  }
+
+  /**
+   * Factors the slopes. Conductances of more than fifteen orders of magnitude at one node can leave a pivot of nothing, for
+   * want of digits: then with every diagonal a trace larger, which shortens the step and moves no solution. False where even
+   * that is no use; the residual tells what is then wrong with the answer.
+   */
+  private factorise(): boolean {
+    if (this.factor.factor() < 0) return true
+    const { values } = this.factor
+    for (const slot of this.topology.diagonal) values[slot] *= 1 + TRACE
+    return this.factor.factor() < 0
   }
 
   /** The step that the present factors give, and its largest part, V: a node behind a leak may be off by volts at a residual of nothing. */
@@ -193,7 +206,7 @@ export class InnerSolver {
       }
     }
     for (const i of ties) values[diagonal[i]] += TIE_S
-    if (this.factor.factor() >= 0) return Infinity
+    if (!this.factorise()) return Infinity
     const x = new Float64Array(nodes)
     if (a >= 0) x[a] = 1
     if (b >= 0) x[b] = -1

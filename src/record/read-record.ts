@@ -4,6 +4,7 @@ import { findFitsProblems, isInParameters } from './fits-problems.ts'
 import { findLoomProblems } from './loom-problems.ts'
 import { findKindProblems } from './kind-problems.ts'
 import { parseJson } from './parse-json.ts'
+import { findNumberProblems } from './number-problems.ts'
 import type { PartKind } from './part-kind.ts'
 import { isObject } from './path.ts'
 import { findPositionProblems } from './position-problems.ts'
@@ -42,6 +43,7 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
     ...findIdProblems(document),
     ...findReferenceProblems(census, byName),
     ...findDoubleSizes(census),
+    ...findNumberProblems(document),
     ...findLoomProblems(census),
     ...findFitsProblems(census),
     ...findPositionProblems(census),
