@@ -35,7 +35,7 @@ export { jobSchema, type Alteration, type Job, type Photo, type Reading, type Su
 export { readJob, writeJob, type ReadJob } from './job.ts'
 export { mergeJobs, type JobBranch, type MergedJob } from './merge-jobs.ts'
 export { editsToRemove } from './remove-item.ts'
-export { parseJson, type ParsedJson } from './parse-json.ts'
+export { LARGEST_BYTES, parseJson, type ParsedJson } from './parse-json.ts'
 export { listOutside } from './number-problems.ts'
 export { checkShape, type CheckedShape } from './shape-problems.ts'
 export { ENGINE_STATES } from './position-problems.ts'
