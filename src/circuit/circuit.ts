@@ -1,31 +1,15 @@
-import type { Now, View } from '../record/index.ts'
+import type { View } from '../record/index.ts'
+import type { Bridge } from './bridge-update.ts'
+import type { Condition } from './condition.ts'
 import { LawTable, LEAST_OHM } from './law-table.ts'
-import { InnerSolver, type Bridge, type InnerResult } from './inner-solve.ts'
+import { InnerSolver, type InnerResult } from './inner-solve.ts'
 import { mergedAmps } from './merged-amps.ts'
-import type { Network } from './network.ts'
+import type { NetAxis, NetElement, Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
+import { PartNow, PartView, type Ambient } from './part-now.ts'
 import { mergePoints, type Topology } from './topology.ts'
-import { engineRpm, positionsOf } from './positions.ts'
+import { engineRpm, positionOf } from './positions.ts'
 import type { Setting } from './solved.ts'
-
-/** Everything inside the parts that moves or is found around the inner solve. Arrays are in the network's order. */
-export interface Condition {
-  readonly states: string[]
-  /** A number kept by each state, for example the EMF of a coasting motor. */
-  readonly kept: Float64Array
-  readonly phases: string[]
-  /** EMF of each machine, V. */
-  readonly emf: Float64Array
-  /** Mean resistance of each regulating contact, ohm. */
-  readonly regulatorOhm: Float64Array
-}
-
-export function copyCondition(c: Condition): Condition {
-  return {
-    states: [...c.states], kept: c.kept.slice(), phases: [...c.phases],
-    emf: c.emf.slice(), regulatorOhm: c.regulatorOhm.slice(),
-  }
-}
 
 /**
  * A network held open for solving: analysed patterns, numeric laws and the last solution. It is
@@ -39,7 +23,14 @@ export class Circuit {
   private readonly isMerged: Uint8Array
   /** The merged elements as text; null once one has come or gone. */
   private mergedKey: string | null = null
-  private readonly moving: readonly number[]
+  /** Elements whose law is asked for, by the part they are of. */
+  private readonly moving: readonly Moving[]
+  private readonly axisOf: ReadonlyMap<string, NetAxis>
+  /** Axes that follow the engine wherever they are not set. */
+  private readonly following: readonly NetAxis[]
+  /** Axes that may not be at rest. */
+  private displaced: NetAxis[]
+  ambient: Ambient = { engineRpm: 0, pointsOpen: false, battery: 'full' }
   private readonly bridgeLaws: number
   /** Moving elements whose law reads a machine's EMF or a regulating contact. */
   private excited: number[] = []
@@ -52,14 +43,20 @@ export class Circuit {
 
   /** `sharedWith` lends its analysed patterns: the other network must have the same points and elements. */
   constructor(readonly network: Network, readonly overlay: Overlay, sharedWith?: Circuit) {
-    const { elements, parts } = network
+    const { elements, parts, axes } = network
+    this.axisOf = new Map(axes.map((axis) => [axis.id, axis]))
+    this.following = axes.filter(({ spec }) => spec.follows)
+    this.displaced = [...axes]
     this.bridgeLaws = elements.length
     this.laws = new LawTable(elements.length + overlay.bridges.length)
     this.isMerged = new Uint8Array(elements.length + overlay.bridges.length)
     this.solvers = sharedWith ? sharedWith.solvers : new Map<string, InnerSolver>()
     this.nows = parts.map((_, part) => new PartNow(this, part))
     this.views = this.nows.map((now, part) => new PartView(this, part, now))
-    this.moving = elements.flatMap(({ law }, e) => (typeof law === 'function' ? [e] : []))
+    this.moving = parts.flatMap(({ elements: own }, part) => {
+      const asked = [...own.values()].filter((e) => typeof elements[e].law === 'function')
+      return asked.length > 0 ? [{ now: this.nows[part], elements: asked }] : []
+    })
     elements.forEach(({ law }, e) => { if (typeof law !== 'function') this.setLaw(e, law) })
     overlay.bridges.forEach(({ ohm }, i) => this.laws.set(this.bridgeLaws + i, { kind: 'resistor', ohm }))
   }
@@ -76,16 +73,38 @@ export class Circuit {
   /** Solve with the states, phases and machine excitations of the condition as they are. */
   solveFixed(setting: Setting, condition: Condition): void {
     this.take(setting, condition)
-    this.excited = this.moving.filter((e) => this.moveLaw(e))
+    this.excited = []
+    for (const { now, elements } of this.moving) {
+      if (now.isStill && !now.isStale) continue
+      now.isStale = false
+      for (const e of elements) if (this.moveLaw(e)) this.excited.push(e)
+    }
     this.run(false)
   }
 
   /** Let the laws read this setting and condition, without solving yet. */
   take(setting: Setting, condition: Condition): void {
-    const rpm = engineRpm(setting.engine, this.network.wiring.engine)
-    if (setting !== this.setting) for (const now of this.nows) now.read(setting, rpm)
+    if (setting !== this.setting) this.readSetting(setting)
     this.setting = setting
     this.condition = condition
+  }
+
+  /** Tells the parts what has changed since the setting before: most axes rest in most settings. */
+  private readSetting(setting: Setting): void {
+    const { network: { wiring }, ambient } = this
+    const rpm = engineRpm(setting.engine, wiring.engine), pointsOpen = setting.engine === 'stopped-open'
+    if (rpm !== ambient.engineRpm || pointsOpen !== ambient.pointsOpen || setting.battery !== ambient.battery) {
+      this.ambient = { engineRpm: rpm, pointsOpen, battery: setting.battery }
+      for (const now of this.nows) now.isStale = true
+    }
+    const move = ({ id, part, spec }: NetAxis) => { this.nows[part].moveAxis(spec.id, positionOf(id, spec, setting, wiring.engine)) }
+    for (const axis of this.displaced) move(axis)
+    this.displaced = [...this.following]
+    for (const id in setting.controls) {
+      const axis = this.axisOf.get(id)
+      if (axis) this.displaced.push(axis)
+    }
+    for (const axis of this.displaced) move(axis)
   }
 
   /** The same after nothing but EMFs and regulating contacts of the present condition have changed. */
@@ -107,12 +126,16 @@ export class Circuit {
   private run(isNear: boolean): void {
     const last = this.result, lastSolver = this.solver
     this.merged = null
-    let solver = this.solverFor(false)
+    let solver = this.solverFor('chains')
     this.bridged = this.nodeBridges(solver.topology)
+    if (this.bridged.some(({ from, to }) => !hasRow(from, solver) || !hasRow(to, solver))) {
+      solver = this.solverFor('points')
+      this.bridged = this.nodeBridges(solver.topology)
+    }
     const start = solver === lastSolver ? last?.volts : undefined
     let result = solver.solve(this.laws, this.bridged, start, isNear)
     if (!result) {
-      solver = this.solverFor(true)
+      solver = this.solverFor('bridged')
       this.bridged = []
       result = solver.solve(this.laws)
     }
@@ -126,15 +149,18 @@ export class Circuit {
     this.solver = null
   }
 
-  private solverFor(withBridges: boolean): InnerSolver {
+  /** The analysed pattern: with chains passed over, with every point, or with every point and the bridges as elements. */
+  private solverFor(pattern: 'chains' | 'points' | 'bridged'): InnerSolver {
     const { network, overlay, isMerged } = this
     this.mergedKey ??= keyOfMerged(isMerged)
-    const merged = withBridges ? isMerged : isMerged.subarray(0, this.bridgeLaws)
-    const key = this.mergedKey + (withBridges ? overlay.bridges.map((b) => `;${b.from}-${b.to}`).join('') : '')
+    const isBridged = pattern === 'bridged'
+    const key = `${pattern} ${this.mergedKey}${isBridged ? overlay.bridges.map((b) => `;${b.from}-${b.to}`).join('') : ''}`
     let solver = this.solvers.get(key)
     if (!solver) {
-      const ends = withBridges ? [...network.elements, ...overlay.bridges] : network.elements
-      solver = new InnerSolver(mergePoints(network.points.length, network.reference, ends, Uint8Array.from(merged)))
+      const ends = isBridged ? [...network.elements, ...overlay.bridges] : network.elements
+      const merged = Uint8Array.from(isBridged ? isMerged : isMerged.subarray(0, this.bridgeLaws))
+      const mayChain = (e: number) => pattern === 'chains' && isPlain(network.elements[e])
+      solver = new InnerSolver(mergePoints(network.points.length, network.reference, ends, merged, mayChain), ends.length)
       if (this.solvers.size > MOST_PATTERNS) this.solvers.clear()
       this.solvers.set(key, solver)
     }
@@ -142,7 +168,7 @@ export class Circuit {
   }
 
   private nodeBridges({ nodeOf }: Topology): Bridge[] {
-    return this.overlay.bridges.map(({ from, to, ohm }) => ({ from: nodeOf[from], to: nodeOf[to], ohm }))
+    return this.overlay.bridges.length === 0 ? NO_BRIDGES : this.overlay.bridges.map(({ from, to, ohm }) => ({ from: nodeOf[from], to: nodeOf[to], ohm }))
       .filter(({ from, to }) => from !== to)
   }
 
@@ -156,13 +182,11 @@ export class Circuit {
 
   /** Volts of a point against the reference, whether it floats or not. */
   pointVolts(point: number): number {
-    const node = this.topology.nodeOf[point]
-    return node < 0 ? 0 : this.inner.volts[node]
+    return this.inner.volts[this.topology.nodeOf[point]]
   }
 
   isFloating(point: number): boolean {
-    const node = this.topology.nodeOf[point]
-    return node >= 0 && this.inner.floating[node] === 1
+    return this.inner.floating[this.topology.nodeOf[point]] === 1
   }
 
   /** Amps from the element's first end to its second; NaN where a loop of zeros leaves it undetermined. */
@@ -192,7 +216,7 @@ export class Circuit {
 
   /** Ohms between two points with the battery's EMF gone and every filament cold. */
   restOhm(a: number, b: number): number {
-    const solver = this.solverFor(this.overlay.bridges.length > 0)
+    const solver = this.solverFor(this.overlay.bridges.length > 0 ? 'bridged' : 'points')
     return solver.restOhm(this.laws, solver.topology.nodeOf[a], solver.topology.nodeOf[b])
   }
 
@@ -204,81 +228,22 @@ export class Circuit {
 }
 
 const MOST_PATTERNS = 200
+const NO_BRIDGES: Bridge[] = []
+
+interface Moving { readonly now: PartNow; readonly elements: readonly number[] }
+
+function hasRow(node: number, { topology: { rows } }: InnerSolver): boolean {
+  return node <= rows
+}
+
+/** Its law is a resistance or open, whatever happens. */
+function isPlain({ law, does }: NetElement): boolean {
+  if (typeof law === 'function') return does === 'contact' || does === 'joint'
+  return law.kind === 'resistor' || law.kind === 'open'
+}
 
 function keyOfMerged(merged: Uint8Array): string {
   const ones: number[] = []
   merged.forEach((one, e) => { if (one) ones.push(e) })
   return ones.join(',')
-}
-
-/** What the laws of one part read. */
-class PartNow implements Now {
-  engineRpm = 0
-  pointsOpen = false
-  battery: 'full' | 'low' = 'full'
-  askedMachine = false
-  private positions: ReadonlyMap<string, string | number> = new Map()
-  private readonly stateOf: ReadonlyMap<string, number>
-  private readonly machineOf: ReadonlyMap<string, number>
-  private readonly regulatorOf: ReadonlyMap<string, number>
-  private readonly phaseAt: number
-
-  constructor(private readonly circuit: Circuit, private readonly part: number) {
-    const { states, machines, regulators, phases } = circuit.network
-    const index = (items: readonly { part: number; spec: { id: string } }[]) =>
-      new Map(items.flatMap((item, i) => (item.part === part ? [[item.spec.id, i] as const] : [])))
-    this.stateOf = index(states)
-    this.machineOf = index(machines)
-    this.regulatorOf = index(regulators)
-    this.phaseAt = phases.findIndex((phase) => phase.part === part)
-  }
-
-  read(setting: Setting, rpm: number): void {
-    const { network } = this.circuit
-    const part = network.parts[this.part]
-    if (part.model.axes) this.positions = positionsOf(part, setting, network.wiring.engine)
-    this.engineRpm = rpm
-    this.pointsOpen = setting.engine === 'stopped-open'
-    this.battery = setting.battery
-  }
-
-  private get condition(): Condition { return this.circuit.present.condition }
-  get phase(): string { return this.condition.phases[this.phaseAt] ?? '' }
-  state(id: string): string { return this.condition.states[mustFind(this.stateOf, id)] }
-  kept(id: string): number { return this.condition.kept[mustFind(this.stateOf, id)] }
-  emf(id: string): number {
-    this.askedMachine = true
-    return this.condition.emf[mustFind(this.machineOf, id)]
-  }
-
-  regulatorOhm(id: string): number {
-    this.askedMachine = true
-    return this.condition.regulatorOhm[mustFind(this.regulatorOf, id)]
-  }
-
-  position(axis: string): string | number {
-    const position = this.positions.get(axis)
-    if (position === undefined) throw new RangeError(`no axis ${axis} in part ${this.circuit.network.parts[this.part].id}`)
-    return position
-  }
-}
-
-function mustFind(map: ReadonlyMap<string, number>, id: string): number {
-  const index = map.get(id)
-  if (index === undefined) throw new RangeError(`the part has no inner item ${id}`)
-  return index
-}
-
-/** What the rules of one part read of the last solution. */
-class PartView implements View {
-  constructor(private readonly circuit: Circuit, private readonly part: number, readonly now: Now) {}
-
-  amps(element: string): number {
-    return this.circuit.elementAmps(mustFind(this.circuit.network.parts[this.part].elements, element))
-  }
-
-  volts(from: string, to: string): number {
-    const { ends } = this.circuit.network.parts[this.part]
-    return this.circuit.pointVolts(mustFind(ends, from)) - this.circuit.pointVolts(mustFind(ends, to))
-  }
 }

@@ -33,7 +33,7 @@ function sayShort(circuit: Circuit, { id, part, elements }: NetPart, through: re
 
 /** Everything that conducts in this solution and is there to conduct: wires, fixings, closed contacts, and points that touch. */
 function listConducting({ network: { elements, points }, laws, overlay }: Circuit): Way[] {
-  const closed = elements.flatMap(({ id, from, to, does }, e): Way[] => isConductor(does) && !laws.isOpen(e) ? [{ from, to, by: id }] : [])
+  const closed = elements.flatMap(({ id, from, to, does }, e): Way[] => isConductor(does) && laws.open[e] === 0 ? [{ from, to, by: id }] : [])
   return [...closed, ...overlay.bridges.map(({ from, to }) => ({ from, to, by: `the touch of ${points[from]} and ${points[to]}` }))]
 }
 

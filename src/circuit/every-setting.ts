@@ -1,4 +1,5 @@
-import type { Circuit, Condition } from './circuit.ts'
+import type { Circuit } from './circuit.ts'
+import type { Condition } from './condition.ts'
 import { coverTriples, type AxisSteps } from './cover-triples.ts'
 import { noteExtremes, type Extremes } from './extremes.ts'
 import { findTrunk } from './find-trunk.ts'

@@ -1,6 +1,7 @@
 import type { RegulatorSpec } from '../record/index.ts'
 import { findRoot, findRootNear, type Near } from '../math/index.ts'
-import type { Circuit, Condition } from './circuit.ts'
+import type { Circuit } from './circuit.ts'
+import type { Condition } from './condition.ts'
 import type { Setting } from './solved.ts'
 
 const MOST_STEPS = 400

@@ -1,5 +1,5 @@
-export type { Condition } from './circuit.ts'
-export { Circuit, copyCondition } from './circuit.ts'
+export { Circuit } from './circuit.ts'
+export { copyCondition, type Condition } from './condition.ts'
 export { planSweep, sweepSettings, type Swept, type SweepPlan, type SweptGroup } from './every-setting.ts'
 export { figuresOf, noteExtremes, type Extreme, type Extremes } from './extremes.ts'
 export { describeConductor, endPoint, type WireConductor } from './join-elements.ts'

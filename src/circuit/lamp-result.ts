@@ -1,7 +1,8 @@
+import { partDefaults } from '../standards/index.ts'
 import type { LampClass, LampResult } from './solved.ts'
 
-/** Light follows the voltage to this power: Wikipedia "Lamp rerating", after the Standard Handbook for Electrical Engineers, 11th ed. 1978. */
-const LIGHT_POWER = 3.4
+/** Light follows the voltage to this power. */
+const LIGHT_POWER = partDefaults.lampFluxExponent.value
 
 /** Classes by per cent of rated volts: off < 10, faint to 40, dim to 85, normal to 108, over. Common practice, no source. */
 export function lampClass(percent: number): LampClass {

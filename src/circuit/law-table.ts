@@ -1,4 +1,8 @@
 import type { Law } from '../record/index.ts'
+import { partDefaults } from '../standards/index.ts'
+
+/** How many changes are kept. */
+export const LOGGED = 16
 
 /**
  * The numeric laws of a network's elements: current and slope by voltage. Every law is non-decreasing,
@@ -9,26 +13,39 @@ export class LawTable {
   private readonly p: Float64Array
   /** Conductance of each element that is a plain resistance or open, S; NaN where the law has to be asked. */
   readonly plainS: Float64Array
+  /** The inverse of each. */
+  readonly plainOhm: Float64Array
   /** Current of the last `evaluate`, A, from the element's first end to its second. */
   current = 0
   /** Its slope, S. */
   slope = 0
-  /** While true a filament's slope is that of the line from the origin: with it the first step of a solve never overshoots. */
-  chords = false
-  /** Counts the times that an element began or ceased to conduct at all: which nodes float depends on nothing else. */
-  openings = 0
+  /** 1 for each element that does not conduct at all: which nodes float depends on nothing else. */
+  readonly open: Uint8Array
+  /** The same as a number, all but unmistakable. */
+  openMark = 0
+  /** Counts the times that a plain conductance changed, or an element became plain or ceased to be. */
+  changes = 0
+  /** The elements of the last changes: of change c at c % LOGGED. */
+  readonly changed = new Int32Array(LOGGED)
+
+  private readonly one = { element: new Int32Array(1), volts: new Float64Array(1), current: new Float64Array(1), slope: new Float64Array(1) }
 
   constructor(readonly size: number) {
     this.kind = new Uint8Array(size)
     this.p = new Float64Array(size * WIDTH)
     this.plainS = new Float64Array(size)
+    this.plainOhm = new Float64Array(size).fill(Infinity)
+    this.open = new Uint8Array(size).fill(1)
   }
 
   set(index: number, law: Law, addedOhm = 0): void {
     const code = CODES[law.kind]
-    if ((code === 0) !== (this.kind[index] === 0)) this.openings++
+    if ((code === 0) !== (this.kind[index] === 0)) this.turnOpen(index)
     this.kind[index] = code
-    this.plainS[index] = law.kind === 'open' ? 0 : law.kind === 'resistor' ? 1 / Math.max(law.ohm + addedOhm, LEAST_OHM) : NaN
+    const plainS = law.kind === 'open' ? 0 : law.kind === 'resistor' ? 1 / Math.max(law.ohm + addedOhm, LEAST_OHM) : NaN
+    if (!Object.is(plainS, this.plainS[index])) this.changed[this.changes++ % LOGGED] = index
+    this.plainS[index] = plainS
+    this.plainOhm[index] = 1 / plainS
     const p = index * WIDTH
     switch (law.kind) {
       case 'open':
@@ -51,6 +68,7 @@ export class LawTable {
     this.p[p] = law.ratedV
     this.p[p + 1] = law.ratedW / law.ratedV
     this.p[p + 2] = law.coldRatio ** (-2 / FILAMENT_POWER)
+    this.p[p + 3] = this.p[p + 1] * this.p[p + 2] ** (-FILAMENT_POWER / 2)
   }
 
   private setDiode(p: number, law: Extract<Law, { kind: 'diode' }>, addedOhm: number): void {
@@ -62,7 +80,10 @@ export class LawTable {
     this.p[p + 2] = ohm
   }
 
-  isOpen(index: number): boolean { return this.kind[index] === 0 }
+  private turnOpen(index: number): void {
+    this.open[index] ^= 1
+    this.openMark ^= Math.imul(index + 1, SPREAD)
+  }
 
   /** Sets `current` and `slope` for the element at this voltage. */
   evaluate(index: number, volts: number): void {
@@ -70,19 +91,54 @@ export class LawTable {
     switch (this.kind[index]) {
       case 0:
       case 1: this.slope = this.plainS[index]; this.current = this.slope * volts; return
-      case 2: return this.evaluateFilament(p, volts)
+      case FILAMENT: return this.evaluateFilament(index, volts)
       case 3: return this.evaluateDiode(p, volts)
       case 4: return this.evaluateBattery(p, volts)
       case 5: this.slope = this.p[p + 1]; this.current = this.slope * (volts - this.p[p])
     }
   }
 
-  private evaluateFilament(p: number, volts: number): void {
-    const u = volts / this.p[p], i0 = this.p[p + 1]
-    const s = u * u + this.p[p + 2]
-    const f = i0 * Math.exp(-FILAMENT_POWER / 2 * Math.log(s))
-    this.current = f * u
-    this.slope = (this.chords ? f : f * (1 - FILAMENT_POWER * u * u / s)) / this.p[p]
+  /** Evaluates many elements at once: `currents` and `slopes` take what `evaluate` gives for each. */
+  evaluateMany(count: number, elements: Int32Array, volts: Float64Array, currents: Float64Array, slopes: Float64Array): void {
+    const { kind, p: param } = this
+    for (let i = 0; i < count; i++) {
+      const element = elements[i]
+      if (kind[element] === FILAMENT) {
+        const p = element * WIDTH, ratedV = param[p]
+        const u = volts[i] / ratedV
+        const s = u * u + param[p + 2]
+        // Of a lamp without current nothing is left to compute.
+        const f = u * u < NO_LIGHT ? param[p + 3] : param[p + 1] * Math.exp(-FILAMENT_POWER / 2 * Math.log(s))
+        currents[i] = f * u
+        slopes[i] = f * (1 - FILAMENT_POWER * u * u / s) / ratedV
+      } else {
+        this.evaluate(element, volts[i])
+        currents[i] = this.current
+        slopes[i] = this.slope
+      }
+    }
+  }
+
+  private evaluateFilament(index: number, volts: number): void {
+    this.one.element[0] = index
+    this.one.volts[0] = volts
+    this.evaluateMany(1, this.one.element, this.one.volts, this.one.current, this.one.slope)
+    this.current = this.one.current[0]
+    this.slope = this.one.slope[0]
+  }
+
+  /**
+   * What to add to a filament's slope, S, where a step would move it by a good part of its volts: for one that is lit the line from
+   * the origin in place of the tangent, for a dark one the line to where the step leads. Elsewhere 0.
+   */
+  chordOverSlope(index: number, volts: number, step: number): number {
+    const ratedV = this.p[index * WIDTH]
+    if (this.kind[index] !== FILAMENT || Math.abs(step) < FAR * ratedV) return 0
+    this.evaluate(index, volts)
+    const { current, slope } = this
+    if (Math.abs(volts) > DARK * ratedV) return current / volts - slope
+    this.evaluate(index, volts + step)
+    return (this.current - current) / step - slope
   }
 
   /** Newton on the junction's voltage: Vj + R·Is·(e^(Vj/nVt) − 1) = V, which is convex and rising. */
@@ -123,9 +179,18 @@ export class LawTable {
 }
 
 const WIDTH = 4
-const CODES: Readonly<Record<Law['kind'], number>> = { open: 0, resistor: 1, filament: 2, diode: 3, battery: 4, source: 5 }
-/** I ~ V^0.55 about the rated point: 1 − 0.45. */
-const FILAMENT_POWER = 0.45
+const FILAMENT = 2
+/** 2³² over the golden ratio: its multiples lie far apart. */
+const SPREAD = 0x9e3779b1
+/** A step of this share of a lamp's rated volts is a far one. */
+const FAR = 0.05
+/** Below this share of its rated volts a lamp is dark. */
+const DARK = 1e-3
+const CODES: Readonly<Record<Law['kind'], number>> = { open: 0, resistor: 1, filament: FILAMENT, diode: 3, battery: 4, source: 5 }
+/** A filament's resistance follows the voltage to this power about the rated point, since its current follows it to the rest of 1. */
+const FILAMENT_POWER = 1 - partDefaults.lampCurrentExponent.value
+/** Square of u below which u² is nothing beside e². */
+const NO_LIGHT = 1e-20
 const THERMAL_V = 0.02585
 /** A reverse-biased junction leaks about a nanoampere a volt; common practice, no source. */
 const LEAK_S = 1e-9

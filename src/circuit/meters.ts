@@ -1,4 +1,5 @@
-import { Circuit, type Condition } from './circuit.ts'
+import { Circuit } from './circuit.ts'
+import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
 import type { NetElement, Network } from './network.ts'
 import type { Overlay } from './overlay.ts'

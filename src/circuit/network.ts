@@ -21,7 +21,7 @@ export interface NetPhase { readonly part: number; readonly spec: PhaseSpec }
 export interface NetMachine { readonly part: number; readonly spec: MachineSpec }
 export interface NetRegulator { readonly part: number; readonly spec: RegulatorSpec }
 export interface NetLamp { readonly id: string; readonly element: number; readonly beside: readonly number[]; readonly spec: LampSpec }
-export interface NetAxis { readonly id: string; readonly spec: AxisSpec }
+export interface NetAxis { readonly id: string; readonly part: number; readonly spec: AxisSpec }
 
 export interface NetPart {
   readonly id: string
@@ -161,7 +161,7 @@ class NetworkDraft {
         id: spec.id ? `${parts[part].id}.${spec.id}` : parts[part].id, element: parts[part].elements.get(spec.element) as number,
         beside: (spec.beside ?? []).map((one) => parts[part].elements.get(one) as number), spec,
       })),
-      axes: of((m) => m.axes, (spec, part) => ({ id: `${parts[part].id}.${spec.id}`, spec })),
+      axes: of((m) => m.axes, (spec, part) => ({ id: `${parts[part].id}.${spec.id}`, part, spec })),
     }
   }
 }

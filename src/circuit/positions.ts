@@ -1,4 +1,4 @@
-import type { EngineSpeeds } from '../record/index.ts'
+import type { AxisSpec, EngineSpeeds } from '../record/index.ts'
 import type { NetPart, Network } from './network.ts'
 import type { EngineState, Setting } from './solved.ts'
 
@@ -16,10 +16,11 @@ export function engineMode(engine: EngineState, speeds: EngineSpeeds): 'stopped'
 
 /** The position of every axis of a part: as set, else as the engine moves it, else at rest. */
 export function positionsOf(part: NetPart, setting: Setting, speeds: EngineSpeeds): ReadonlyMap<string, string | number> {
-  return new Map((part.model.axes ?? []).map((axis) => [
-    axis.id,
-    setting.controls[`${part.id}.${axis.id}`] ?? axis.follows?.[engineMode(setting.engine, speeds)] ?? axis.rest,
-  ]))
+  return new Map((part.model.axes ?? []).map((axis) => [axis.id, positionOf(`${part.id}.${axis.id}`, axis, setting, speeds)]))
+}
+
+export function positionOf(key: string, { follows, rest }: Pick<AxisSpec, 'follows' | 'rest'>, setting: Setting, speeds: EngineSpeeds): string | number {
+  return setting.controls[key] ?? follows?.[engineMode(setting.engine, speeds)] ?? rest
 }
 
 /** The position of every axis of every part, by `control.axis`. */

@@ -1,4 +1,5 @@
-import type { Circuit, Condition } from './circuit.ts'
+import type { Circuit } from './circuit.ts'
+import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
 import type { Balance, ElementResult, LampResult, Solution, WireResult } from './solved.ts'
 
@@ -63,7 +64,7 @@ function readLamps(circuit: Circuit): Record<string, LampResult> {
     const { from, to } = circuit.network.elements[element]
     const volts = Math.abs(circuit.pointVolts(from) - circuit.pointVolts(to))
     const amps = [element, ...beside].reduce((sum, e) => sum + Math.abs(circuit.elementAmps(e)), 0)
-    lamps[id] = lampResult(tidy(volts), spec.ratedV, circuit.laws.isOpen(element) ? 0 : lightOf(spec, amps))
+    lamps[id] = lampResult(tidy(volts), spec.ratedV, circuit.laws.open[element] === 1 ? 0 : lightOf(spec, amps))
   }
   return lamps
 }

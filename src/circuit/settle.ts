@@ -1,5 +1,6 @@
 import { compareIds } from '../record/index.ts'
-import { copyCondition, type Circuit, type Condition } from './circuit.ts'
+import type { Circuit } from './circuit.ts'
+import { copyCondition, type Condition } from './condition.ts'
 import { solveExcited } from './excite.ts'
 import type { Network } from './network.ts'
 import type { Setting } from './solved.ts'

@@ -1,5 +1,6 @@
 import type { PartKind, Wiring } from '../record/index.ts'
-import { Circuit, copyCondition, type Condition } from './circuit.ts'
+import { Circuit } from './circuit.ts'
+import { copyCondition, type Condition } from './condition.ts'
 import { noteConductors } from './conductor-notes.ts'
 import { layFaults } from './lay-faults.ts'
 import { buildNetwork, type Network } from './network.ts'

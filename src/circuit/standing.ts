@@ -1,4 +1,5 @@
-import { copyCondition, type Circuit, type Condition } from './circuit.ts'
+import type { Circuit } from './circuit.ts'
+import { copyCondition, type Condition } from './condition.ts'
 import { readSolution } from './read-solution.ts'
 import { restCondition, settle, type Settled } from './settle.ts'
 import { engineRpm } from './positions.ts'

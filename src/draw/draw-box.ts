@@ -1,7 +1,7 @@
 import type { SolvedSetting } from '../circuit/index.ts'
 import { coreLive, isClosed } from './live.ts'
-import { MARK_ROW, polesOf } from './measure-items.ts'
-import type { ScenePiece, ScenePin, Shape } from './scene.ts'
+import { polesOf } from './measure-items.ts'
+import type { ScenePiece, ScenePin, Shape, Spot } from './scene.ts'
 import { letter, line, ring, STROKE } from './symbols/symbol.ts'
 import { symbolOf } from './symbols/table.ts'
 
@@ -13,12 +13,21 @@ export function drawBox(piece: ScenePiece, solved: SolvedSetting | null): Shape[
   const poles = symbol.contacts ? polesOf(piece.elements) : []
   return [
     { kind: 'rect', ...box, r: 3, width: STROKE, tone: 'ink', fill: 'sheet' },
-    ...poles.flatMap((pole, index) => drawPole(piece, pole, box.y + MARK_ROW + 9 + index * 12, solved)),
+    ...poles.flatMap((pole, index) => drawPole(piece, pole, box.y + box.h / 2 + 3 - 6 * poles.length + index * 12, solved)),
     ...poles.length === 0 && symbol.letter ? drawLetter(piece, symbol.letter) : [],
     ...poles.length === 0 && symbol.letter === undefined ? drawLamps(piece, solved) : [],
     ...sharedPins(pins),
-    ...pins.map(({ at }) => ring(at, 3)),
+    ...pins.map(({ at }) => ring(at, PIN)),
   ]
+}
+
+/** Radius of a pin. */
+const PIN = 3
+
+function slotOf(spots: readonly Spot[]): Shape {
+  const xs = spots.map(([x]) => x)
+  const x = Math.min(...xs) - PIN
+  return { kind: 'rect', x, y: spots[0][1] - PIN, w: Math.max(...xs) + PIN - x, h: 2 * PIN, r: PIN, width: 1, tone: 'ink', fill: 'sheet' }
 }
 
 /** The lamps of a holder that other wires run on from, side by side. */
@@ -41,11 +50,11 @@ function drawLetter({ box }: ScenePiece, said: string): Shape[] {
   return [ring(at, 11), letter(at, said)]
 }
 
-/** Pins of one end that several wires meet are joined inside. */
+/** Several wires on one end: its pin is drawn as one long slot that holds them all. */
 function sharedPins(pins: readonly ScenePin[]): Shape[] {
   const ends = new Map<string, ScenePin[]>()
   for (const pin of pins) ends.set(`${pin.terminal} ${pin.side}`, [...ends.get(`${pin.terminal} ${pin.side}`) ?? [], pin])
-  return [...ends.values()].filter((same) => same.length > 1).map((same) => line([same[0].at, same[same.length - 1].at], 2.6))
+  return [...ends.values()].filter((same) => same.length > 1).map((same) => slotOf(same.map(({ at }) => at)))
 }
 
 /**
@@ -102,6 +111,6 @@ function blade(pin: ScenePin, y: number, closed: boolean): Shape[] {
   const start = edgeOf(pin)
   if (closed) return [line([[x, start], [x, y]], 2.2), { kind: 'circle', at: [x, y], r: 2, width: 1, tone: 'ink', fill: 'ink' }]
   const way = pin.side === 'top' ? 1 : -1
-  const hinge = start + way * 16
+  const hinge = start + way * Math.min(16, Math.abs(y - start) * 0.53)
   return [line([[x, start], [x, hinge]]), line([[x, hinge], [x - 7, y - way * 3]]), line([[x, y], [x, y - way * 4]])]
 }

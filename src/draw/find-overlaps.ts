@@ -24,14 +24,36 @@ function readAreas(groups: readonly ShapeGroup[]): { letterings: Lettering[], st
   }
 }
 
-/** The first of several texts that would touch nothing of the scene, with room to spare on all sides. */
-export function findFree(scene: Scene, texts: readonly TextShape[]): TextShape | undefined {
-  const { letterings, strokes } = readAreas(sceneShapes(scene, null))
-  return texts.find((text) => {
-    const { x0, y0, x1, y1 } = textArea(text)
-    const area = { x0: x0 - 4, y0: y0 - 1, x1: x1 + 4, y1: y1 + 1 }
-    return [...letterings, ...strokes].every((other) => !meet(area, other.area))
-  })
+/** What a scene leaves free, so that more lettering finds a place; what is lettered takes its room at once. */
+export class FreeRoom {
+  private readonly taken: Area[]
+
+  constructor(private readonly scene: Scene) {
+    const { letterings, strokes } = readAreas(sceneShapes(scene, null))
+    this.taken = [...letterings, ...strokes].map(({ area }) => area)
+  }
+
+  /** The first of several texts that touches nothing, with room to spare on all sides; `instead` is a text that it takes the place of. */
+  letter(texts: readonly TextShape[], instead: TextShape | null = null): TextShape | undefined {
+    const own = instead && textArea(instead)
+    const others = own ? this.taken.filter((area) => !isSame(area, own)) : this.taken
+    const found = texts.find((text) => {
+      const { x0, y0, x1, y1 } = textArea(text)
+      const [along, across] = [SPARE_ALONG, SPARE_ACROSS]
+      const area = text.upright ? { x0: x0 - across, y0: y0 - along, x1: x1 + across, y1: y1 + along } : { x0: x0 - along, y0: y0 - across, x1: x1 + along, y1: y1 + across }
+      return isOnSheet(this.scene, area) && others.every((other) => !meet(area, other))
+    })
+    if (found) this.taken.splice(0, this.taken.length, ...others, textArea(found))
+    return found
+  }
+}
+
+/** Free room before and behind a text, where lines may come to be edged, and above and below it. */
+const SPARE_ALONG = 6
+const SPARE_ACROSS = 1
+
+function isSame(a: Area, b: Area): boolean {
+  return a.x0 === b.x0 && a.y0 === b.y0 && a.x1 === b.x1 && a.y1 === b.y1
 }
 
 /** The room of a text: capitals above the base line, tails below it. */
@@ -100,6 +122,10 @@ function alongside(a: Area, b: Area): boolean {
   return Math.max(w, h) > 9
 }
 
-function offTheSheet({ width, height }: Scene, letterings: readonly Lettering[]): Overlap[] {
-  return letterings.filter(({ area }) => area.x0 < 0 || area.y0 < 0 || area.x1 > width || area.y1 > height).map((a): Overlap => ({ what: 'off the sheet', a: name(a), b: '' }))
+function isOnSheet({ width, height }: Scene, { x0, y0, x1, y1 }: Area): boolean {
+  return x0 >= 0 && y0 >= 0 && x1 <= width && y1 <= height
+}
+
+function offTheSheet(scene: Scene, letterings: readonly Lettering[]): Overlap[] {
+  return letterings.filter(({ area }) => !isOnSheet(scene, area)).map((a): Overlap => ({ what: 'off the sheet', a: name(a), b: '' }))
 }

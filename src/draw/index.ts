@@ -1,4 +1,5 @@
 export { drawPaths } from './draw-paths.ts'
+export { drawWhole } from './draw-whole.ts'
 export { findOverlaps } from './find-overlaps.ts'
 export type { Sheet } from './layout.ts'
 export { lampText, positionOf, sayAmps } from './live.ts'

@@ -1,4 +1,5 @@
 import type { Layout } from './layout.ts'
+import type { Link } from './layers.ts'
 import { symbolOf } from './symbols/table.ts'
 import { boxHeight, WIRE_LEFT } from './measure-items.ts'
 import { isStraight } from './place-items.ts'
@@ -15,6 +16,8 @@ export interface Home {
   readonly to: number | null
   /** Whether the stretch grows with the whole channel, not only with the room before its tracks. */
   readonly stretches: boolean
+  /** Lettered along the wire, or level on its right. */
+  readonly upright: boolean
 }
 
 interface Candidate extends Home { readonly lacks: number }
@@ -49,11 +52,12 @@ function candidatesOf(layout: Unstacked, channels: readonly RoutedChannel[], ups
   const chain = layers.chains[edge]
   const inside = chain.flatMap((port): Candidate[] => {
     const { node, layer } = layers.items[layers.ports[port].item]
-    return node === null && ups[layer] + downs[layer] >= length ? [{ id: wire.id, port, layer, over: 0, to: null, stretches: false, lacks: 0 }] : []
+    return node === null && ups[layer] + downs[layer] >= length ? [{ id: wire.id, port, layer, over: 0, to: null, stretches: false, upright: true, lacks: 0 }] : []
   })
   const between = layers.links.flatMap((link, index) => {
     if (link.edge !== edge || link.turn !== 'none') return []
-    return [channelCandidate(layout, channels[link.channel], ups, downs, index, length, wire.id)]
+    const channel = channels[link.channel]
+    return [channelCandidate(layout, channel, ups, downs, index, length, wire.id), ...levelCandidate(layout, channel, index, length, wire.id)]
   })
   return [...inside, ...between]
 }
@@ -63,22 +67,45 @@ function channelCandidate(layout: Unstacked, channel: RoutedChannel, ups: readon
   const { layers, places } = layout
   const link = layers.links[index]
   const x = places.portX[link.upper]
-  const first = firstTrackAcross(layout, channel, link.channel, index, x)
+  const first = firstTrackAcross(layout, channel, link.channel, index, x - WIRE_LEFT, x)
   const over = freeInBand(layout, link.upper, downs[link.channel])
   const through = CHANNEL_EDGE * 2 + channel.tracks * TRACK + freeInBand(layout, link.lower, ups[link.channel + 1])
   const to = first === null ? through : CHANNEL_EDGE + first * TRACK + 1
-  return { id, port: link.upper, layer: link.channel, over, to, stretches: first === null, lacks: Math.max(0, length - over - to) }
+  return { id, port: link.upper, layer: link.channel, over, to, stretches: first === null, upright: true, lacks: Math.max(0, length - over - to) }
 }
 
-/** The highest track, its own or another's, that runs through the room for the letters left of x. */
-function firstTrackAcross({ layers, places }: Unstacked, channel: RoutedChannel, at: number, own: number, x: number): number | null {
+/** From a wire to the letters that stand level on its right, clear of its live edge. */
+export const LEVEL_GAP = 10
+/** Height that level letters need. */
+const LEVEL_ROOM = 18
+
+/** Right of the wire, where no other wire comes down through the letters: a low channel is enough for them. */
+function levelCandidate(layout: Unstacked, channel: RoutedChannel, index: number, length: number, id: string): Candidate[] {
+  const { layers, places } = layout
+  const link = layers.links[index]
+  const x = places.portX[link.upper]
+  const right = x + LEVEL_GAP + length
+  const isCrossed = layers.links.some((other) => other.channel === link.channel && other !== link && standsWithin(places, other, x + 0.1, right + WIRE_LEFT))
+  if (isCrossed || right > places.width) return []
+  const first = firstTrackAcross(layout, channel, link.channel, index, x, right)
+  const to = first === null ? CHANNEL_EDGE * 2 + channel.tracks * TRACK : CHANNEL_EDGE + first * TRACK - 4
+  return [{ id, port: link.upper, layer: link.channel, over: 0, to, stretches: first === null, upright: false, lacks: Math.max(0, LEVEL_ROOM - to) }]
+}
+
+function standsWithin({ portX }: Unstacked['places'], { upper, lower, turn }: Link, from: number, to: number): boolean {
+  const columns = turn === 'above' ? [] : turn === 'below' ? [portX[upper], portX[lower]] : [portX[upper]]
+  return columns.some((x) => x > from && x < to)
+}
+
+/** The highest track, its own or another's, that runs through the room for the letters from one x to another. */
+function firstTrackAcross({ layers, places }: Unstacked, channel: RoutedChannel, at: number, own: number, x0: number, x1: number): number | null {
   let first: number | null = null
   layers.links.forEach((link, index) => {
     if (link.channel !== at) return
     let from = places.portX[link.upper]
     for (const step of channel.byLink.get(index)?.steps ?? []) {
       const [left, right] = [Math.min(from, step.x) - 8, Math.max(from, step.x) + 8]
-      if ((index === own || (left < x && right > x - WIRE_LEFT)) && (first === null || step.track < first)) first = step.track
+      if ((index === own || (left < x1 && right > x0)) && (first === null || step.track < first)) first = step.track
       from = step.x
     }
   })
@@ -86,13 +113,13 @@ function firstTrackAcross({ layers, places }: Unstacked, channel: RoutedChannel,
 }
 
 /** How far a wire runs on, clear at its left, inside the layer where it ends. */
-function freeInBand({ graph, layers, measures }: Unstacked, port: number, half: number): number {
+function freeInBand({ manner, graph, layers, measures }: Unstacked, port: number, half: number): number {
   const { item } = layers.ports[port]
   const { node } = layers.items[item]
   const measure = measures[item]
   if (node === null) return half
-  if (measure.form === 'box') return half - boxHeight(graph.nodes[node]) / 2 - 1
-  if (measure.form === 'rail') return -2
+  if (measure.form === 'box') return half - boxHeight(graph.nodes[node], manner) / 2 - 1
+  if (measure.form === 'rail') return half - measure.down
   if (measure.form !== 'inline' || symbolOf(graph.nodes[node].part?.kind ?? '').marked) return half - measure.up
   const { top, bottom } = layers.items[item]
   const straight = [...top, ...bottom].every((other) => isStraight(measure, layers.ports[other].end, layers.ports[other].side))

@@ -53,7 +53,7 @@ test('only what changes has another drawing', () => {
   const on = solve(makeLampAndSwitch(), { 'switch.lever': 'on' })
   const before = new Map(renderGroups(off.scene, off.solved).map(({ kind, id, svg }) => [`${kind} ${id}`, svg]))
   const changed = renderGroups(on.scene, on.solved).filter(({ kind, id, svg }) => before.get(`${kind} ${id}`) !== svg).map(({ id }) => id)
-  expect(changed.sort()).toEqual(['battery', 'lamp', 'switch', 'w1', 'w2', 'w3', 'w4'])
+  expect(changed.sort()).toEqual(['battery', 'lamp', 'rail-30', 'rail-30', 'switch', 'w1', 'w2', 'w3', 'w4'])
 })
 
 test('a drawing that stands alone carries its own colours', () => {

@@ -10,13 +10,18 @@ export interface WireLive { readonly state: 'dead' | 'volts' | 'current'; readon
 const LIVE_V = 1
 const LIVE_A = 0.005
 
-/** The amber edge: narrow at volts alone, and wider with the root of the current up to a battery's. */
+/** A wire as it is now. */
 export function wireLive(wire: SceneWire, solved: Solution | null): WireLive {
-  if (!solved || wire.kind !== 'wire') return { state: 'dead', edge: 0 }
-  const amps = Math.abs(solved.wires[wire.id]?.amps ?? 0)
-  if (amps >= LIVE_A) return { state: 'current', edge: Math.min(4.5, 1.5 + 0.6 * Math.sqrt(amps)) }
-  const volts = Math.max(...wire.ends.map((end) => Math.abs((end === null ? null : solved.voltages[end]) ?? 0)))
-  return volts >= LIVE_V ? { state: 'volts', edge: 0.9 } : { state: 'dead', edge: 0 }
+  if (!solved || wire.kind !== 'wire') return DEAD
+  return liveAt(solved.wires[wire.id]?.amps ?? 0, wire.ends.map((end) => end === null ? null : solved.voltages[end]))
+}
+
+const DEAD: WireLive = { state: 'dead', edge: 0 }
+
+/** The amber edge: narrow at volts alone, and wider with the root of the current up to a battery's. */
+export function liveAt(amps: number, volts: readonly (number | null | undefined)[]): WireLive {
+  if (Math.abs(amps) >= LIVE_A) return { state: 'current', edge: Math.min(4.5, 1.5 + 0.6 * Math.sqrt(Math.abs(amps))) }
+  return Math.max(0, ...volts.map((one) => Math.abs(one ?? 0))) >= LIVE_V ? { state: 'volts', edge: 0.9 } : DEAD
 }
 
 /** The share of full colour in which a dead wire is drawn. */

@@ -1,6 +1,7 @@
 import type { ElementSpec } from '../record/index.ts'
 import type { Layers } from './layers.ts'
-import { nameOf, NO_NAME, type Name } from './name-lines.ts'
+import type { Manner } from './manner.ts'
+import { lineName, nameOf, NO_NAME, type Name } from './name-lines.ts'
 import type { GraphNode, PathGraph } from './path-graph.ts'
 import { LETTER } from './scene.ts'
 import type { Core } from './symbols/symbol.ts'
@@ -10,10 +11,13 @@ import { textWidth } from './text-widths.ts'
 /** Room left of a wire for its lettering, and right of it. */
 export const WIRE_LEFT = 22
 export const WIRE_RIGHT = 9
-/** From wire to wire. */
-export const WIRE_PITCH = WIRE_LEFT + WIRE_RIGHT
+/** Above a symbol and its lettering for wires that lie along its end. */
+export const BAR_ROOM = 14
 /** Between a symbol and its name. */
 export const NAME_GAP = 6
+
+/** Below the supply rail, for its edge when it is live. */
+const RAIL_ROOM = 8
 
 /** How an item stands in its layer: its form, its size above and below the centre line, its lettering. */
 export interface Measure {
@@ -33,16 +37,28 @@ export interface Measure {
 
 const PASS: Omit<Measure, 'form'> = { name: NO_NAME, core: null, ends: [], hub: -1, limbs: [], bar: 0, up: 0, down: 0 }
 
-export function measureItem(graph: PathGraph, layers: Layers, index: number, nearness: readonly (readonly number[])[]): Measure {
+export function measureItem(graph: PathGraph, layers: Layers, index: number, nearness: readonly (readonly number[])[], manner: Manner): Measure {
   const item = layers.items[index]
   if (item.node === null) return { form: 'pass', ...PASS }
   const node = graph.nodes[item.node]
-  if (node.kind === 'rail' || node.kind === 'earth') return { form: node.kind, ...PASS }
-  if (node.kind !== 'piece') return measureJunction(node)
+  if (node.kind === 'earth') return { form: 'earth', ...PASS }
+  if (node.kind === 'rail') return { form: 'rail', ...PASS, down: RAIL_ROOM }
+  if (node.kind !== 'piece') return measureJunction(node, manner)
   const sides = endSides(layers, index, node.ends.length)
-  if (node.ends.length <= 2) return measureInline(node, sides, nearness[item.node])
-  const comb = readComb(node, sides, layers, index)
-  return comb ?? measureBox(node)
+  const name = nameIn(graph, layers, index, manner)
+  if (node.ends.length <= 2) return measureInline(node, name, sides, nearness[item.node], manner)
+  const comb = readComb(node, name, sides, layers, index)
+  return comb ?? measureBox(node, name, manner)
+}
+
+/** Pieces in one layer beyond which their names stand upright in a drawing of the whole. */
+const CROWD = 4
+
+function nameIn(graph: PathGraph, { items, rows }: Layers, index: number, manner: Manner): Name {
+  const node = graph.nodes[items[index].node ?? 0]
+  if (!manner.whole) return nameOf(node, manner.letter)
+  const beside = rows[items[index].layer].filter((item) => items[item].node !== null)
+  return lineName(node, beside.length > CROWD, manner)
 }
 
 interface EndSides { readonly top: number; readonly bottom: number }
@@ -54,20 +70,19 @@ function endSides(layers: Layers, index: number, count: number): EndSides[] {
   return Array.from({ length: count }, (_, end) => ({ top: leaving(item.top, end), bottom: leaving(item.bottom, end) }))
 }
 
-function measureJunction(node: GraphNode): Measure {
-  const name = node.kind === 'loose' ? nameOf(node) : NO_NAME
+function measureJunction(node: GraphNode, manner: Manner): Measure {
+  const name = node.kind === 'loose' ? nameOf(node, manner.letter) : NO_NAME
   const half = Math.max(10, name.height / 2 + 2)
   return { ...PASS, form: 'junction', name, up: half, down: half }
 }
 
-function measureInline(node: GraphNode, sides: readonly EndSides[], nearness: readonly number[]): Measure {
+function measureInline(node: GraphNode, name: Name, sides: readonly EndSides[], nearness: readonly number[], manner: Manner): Measure {
   const ends = inlineOrder(sides, nearness)
   const core = symbolOf(node.part?.kind ?? '').core(node.elements[0])
-  const name = nameOf(node)
   const crowded = (end: number | undefined, side: 'top' | 'bottom') => end !== undefined && (sides[end][side] > 1 || sides[end][side === 'top' ? 'bottom' : 'top'] > 0)
   const hasBar = sides.some((_, end) => crowded(end, end === ends[0] ? 'top' : 'bottom'))
-  const marking = symbolOf(node.part?.kind ?? '').marked ? LETTER + 4 : 0
-  const half = Math.max(core.height / 2 + marking, hasBar ? Math.max(name.height / 2, core.height / 2 + marking) + 8 : name.height / 2)
+  const marking = !manner.whole && symbolOf(node.part?.kind ?? '').marked ? LETTER + 4 : 0
+  const half = Math.max(core.height / 2 + marking, hasBar ? Math.max(name.height / 2, core.height / 2 + marking) + BAR_ROOM : name.height / 2)
   return { ...PASS, form: 'inline', name, core, ends, limbs: node.elements.slice(0, 1), up: half + 3, down: half + 3 }
 }
 
@@ -82,7 +97,7 @@ function inlineOrder(sides: readonly EndSides[], nearness: readonly number[]): n
 
 // --- a star of elements about one end: limbs side by side ---
 
-function readComb(node: GraphNode, sides: readonly EndSides[], layers: Layers, index: number): Measure | null {
+function readComb(node: GraphNode, name: Name, sides: readonly EndSides[], layers: Layers, index: number): Measure | null {
   const symbol = symbolOf(node.part?.kind ?? '')
   if (symbol.whole || node.elements.length < 2) return null
   const hub = node.ends.findIndex(({ is }) => node.elements.every(({ from, to }) => from === is || to === is))
@@ -98,12 +113,11 @@ function readComb(node: GraphNode, sides: readonly EndSides[], layers: Layers, i
   // A limb without a wire stands right of those that have one.
   const placeOf = (end: number) => order.includes(end) ? order.indexOf(end) : order.length
   limbs.sort((a, b) => placeOf(a.end) - placeOf(b.end))
-  return measureComb(node, hub, limbs, sides[hub].top + sides[hub].bottom > 1)
+  return measureComb(node, name, hub, limbs, sides[hub].top + sides[hub].bottom > 1)
 }
 
-function measureComb(node: GraphNode, hub: number, limbs: readonly { element: ElementSpec, end: number }[], isWide: boolean): Measure {
+function measureComb(node: GraphNode, name: Name, hub: number, limbs: readonly { element: ElementSpec, end: number }[], isWide: boolean): Measure {
   const core = symbolOf(node.part?.kind ?? '').core(limbs[0].element)
-  const name = nameOf(node)
   const bar = isWide ? Math.max(8, (name.height - core.height) / 2 + 5) : 8
   const half = Math.max(core.height / 2 + Math.max(LETTER + 6, bar + 3), name.height / 2 + 6)
   return { form: 'comb', name, core, ends: limbs.map(({ end }) => end), hub, limbs: limbs.map(({ element }) => element), bar, up: half, down: half }
@@ -112,18 +126,19 @@ function measureComb(node: GraphNode, hub: number, limbs: readonly { element: El
 // --- everything else: a box ---
 
 /** Height of the row of markings in a box. */
-export const MARK_ROW = 18
+const MARK_ROW = 18
+/** The same where nothing is marked. */
+const BARE_ROW = 8
 
-function measureBox(node: GraphNode): Measure {
-  const name = nameOf(node)
-  const half = Math.max(boxHeight(node) / 2 + 2, name.height / 2)
+function measureBox(node: GraphNode, name: Name, manner: Manner): Measure {
+  const half = Math.max(boxHeight(node, manner) / 2 + 2, name.height / 2)
   return { ...PASS, form: 'box', name, up: half, down: half }
 }
 
-/** A row of markings above and below, and between them room for contacts or the letter. */
-export function boxHeight(node: GraphNode): number {
+/** A row of markings above and below where ends are marked, and between them room for contacts or the letter. */
+export function boxHeight(node: GraphNode, { whole }: Manner): number {
   const poles = symbolOf(node.part?.kind ?? '').contacts ? polesOf(node.elements).length : 0
-  return 2 * MARK_ROW + (poles > 0 ? 12 + 12 * poles : 26)
+  return 2 * (whole ? BARE_ROW : MARK_ROW) + (poles > 0 ? 12 + 12 * poles : 26)
 }
 
 /** Sets of ends that contacts can join. */

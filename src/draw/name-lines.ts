@@ -1,22 +1,60 @@
 import type { AxisSpec, PartModel } from '../record/index.ts'
+import type { Manner } from './manner.ts'
 import { keyOf } from './live.ts'
 import type { GraphNode } from './path-graph.ts'
 import { LETTER, LINE, type NameLine } from './scene.ts'
 import { NO_BREAK, textWidth, wrapText } from './text-widths.ts'
 
-/** Room for a name beside its symbol before it goes on in the next line. */
+/** Room for a name beside its symbol before it goes on in the next line: the least in which it takes no more than `NAME_LINES`. */
+const NAME_ROOMS = [50, 58, 66, 74]
 const NAME_ROOM = 74
+const NAME_LINES = 3
 
 /** The lettering beside a piece, and the room that it needs whatever is solved. */
-export interface Name { readonly lines: readonly NameLine[]; readonly width: number; readonly height: number }
+export interface Name { readonly lines: readonly NameLine[]; readonly width: number; readonly height: number; readonly upright: boolean; readonly isLine: boolean }
 
-export const NO_NAME: Name = { lines: [], width: 0, height: 0 }
+export const NO_NAME: Name = { lines: [], width: 0, height: 0, upright: false, isLine: false }
 
 /** Title, rating and live lines of a piece. */
-export function nameOf(node: GraphNode): Name {
-  const title = wrapText(node.text, LETTER, NAME_ROOM, 600).map((text): NameLine => ({ text }))
-  const lines = node.part && node.kind === 'piece' ? [...title, ...partLines(node)] : title.map((line) => ({ ...line, soft: true }))
-  return { lines, width: Math.max(0, ...lines.map(lineRoom)), height: lines.length * LINE }
+export function nameOf(node: GraphNode, letter: number): Name {
+  const lines: NameLine[] = node.kind === 'piece' ? [...wrapTitle(node.text).map((text) => ({ text })), ...partLines(node)] : [{ text: node.text, soft: true }]
+  const scale = letter / LETTER
+  return { lines, width: Math.max(0, ...lines.map(lineRoom)) * scale, height: lines.length * LINE * scale, upright: false, isLine: false }
+}
+
+/** The title and what is live, one after the other in a line; upright it is read from below. */
+export function lineName(node: GraphNode, upright: boolean, { letter, lineRoom }: Manner): Name {
+  const title = wrapText(node.text, LETTER, lineRoom, 600).map((text): NameLine => ({ text }))
+  const [first, ...others] = partLines(node).filter((line) => line.live)
+  const last: NameLine = { ...title[title.length - 1], live: first?.live }
+  const fits = first !== undefined && lineLength(last) <= lineRoom * LONGER
+  const lines = first === undefined ? title : fits ? [...title.slice(0, -1), last, ...others] : [...title, first, ...others]
+  const scale = letter / LETTER
+  const [along, across] = [(Math.max(0, ...lines.map(lineLength)) + 4) * scale, lines.length * LINE * scale]
+  return { lines, upright, isLine: true, ...upright ? { width: across, height: along } : { width: along, height: across } }
+}
+
+function lineLength(line: NameLine): number {
+  const title = line.text === '' ? 0 : textWidth(line.text, LETTER, 600) + AFTER_TITLE
+  return title + Math.max(0, ...(line.live?.room ?? []).map((text) => textWidth(text, LETTER)))
+}
+
+/** So much longer than its room a line may become by what is live. */
+const LONGER = 1.7
+
+/** Between a title and what is live after it. */
+export const AFTER_TITLE = 6
+
+/** The name of the metal below an earth symbol, in lines hardly wider than the path; left out of a drawing of the whole. */
+export function earthLines(text: string, { whole }: Manner): string[] {
+  return whole ? [] : wrapText(text, LETTER, NAME_ROOMS[0])
+}
+
+/** A title in narrow lines: the width of a drawing is the sum of its names. */
+function wrapTitle(title: string): string[] {
+  const wrapped = NAME_ROOMS.map((room) => wrapText(title, LETTER, room, 600))
+  const widest = (lines: readonly string[]) => Math.max(...lines.map((text) => textWidth(text, LETTER, 600)))
+  return wrapped.find((lines, i) => lines.length <= NAME_LINES && widest(lines) <= NAME_ROOMS[i]) ?? wrapped[wrapped.length - 1]
 }
 
 /** The widest text that a line can come to carry. */

@@ -1,5 +1,5 @@
 import type { Item, Layers, Link } from './layers.ts'
-import type { PathGraph } from './path-graph.ts'
+import type { GraphEdge, PathGraph } from './path-graph.ts'
 
 const SWEEPS = 24
 
@@ -18,6 +18,13 @@ export function orderLayers(graph: PathGraph, layers: Layers, hints: readonly st
     if (crossings < fewest) [fewest, best] = [crossings, rows]
   }
   return withPortOrder({ ...layers, rows: swapNeighbours(graph, layers, links, best) })
+}
+
+/** The same layers from right to left, the battery still on the left: as many crossings, another place for the supply. */
+export function mirrorLayers(graph: PathGraph, layers: Layers): Layers {
+  const rows = layers.rows.map((row) => [...row].reverse())
+  for (const row of rows) keepBatteryLeft(graph, layers, row)
+  return withPortOrder({ ...layers, rows })
 }
 
 // --- where to begin: depth first from the left, so that what belongs together stands together ---
@@ -66,16 +73,22 @@ function sweepRows(graph: PathGraph, layers: Layers, rows: readonly (readonly nu
 }
 
 function keepBatteryLeft(graph: PathGraph, layers: Layers, row: number[]): void {
-  const own = row.findIndex((item) => isBatterys(graph, layers, item))
-  if (own > 0) row.unshift(...row.splice(own, 1))
+  const own = row.filter((item) => isBatterys(graph, layers, item))
+  if (own.length > 0) row.splice(0, row.length, ...own, ...row.filter((item) => !own.includes(item)))
 }
 
+/** The battery itself, and its ways to the two rails. */
 function isBatterys(graph: PathGraph, layers: Layers, item: number): boolean {
   const { node, edge } = layers.items[item]
   if (graph.battery === null) return false
   if (node === graph.battery) return true
-  if (edge !== null) return graph.edges[edge].kind === 'rail'
-  return node !== null && graph.edges.some(({ kind, a }) => kind === 'rail' && a.node === node)
+  if (edge !== null) return leadsToRail(graph, graph.edges[edge])
+  return node !== null && graph.edges.some((one) => (one.a.node === node || one.b.node === node) && leadsToRail(graph, one))
+}
+
+function leadsToRail({ nodes, battery }: PathGraph, { a, b }: GraphEdge): boolean {
+  const other = a.node === battery ? b.node : b.node === battery ? a.node : null
+  return other !== null && (nodes[other].kind === 'rail' || nodes[other].kind === 'earth')
 }
 
 type Spots = readonly number[]

@@ -25,6 +25,8 @@ export interface PathGraph {
   readonly edges: readonly GraphEdge[]
   /** The battery that stands between the rails, if there is one. */
   readonly battery: number | null
+  /** The battery's post that the supply rail stands for. */
+  readonly supplyPoint: string | null
   /** The metal on which most stands: its earth symbols carry no name. */
   readonly commonMetal: string
 }
@@ -50,7 +52,7 @@ export function buildPathGraph(wiring: Wiring, models: Models): PathGraph {
   }
   const battery = supply === null ? undefined : draft.at.get(supply.live)
   if (supply !== null && battery) addEdge(draft, wiring, supply, 'rail-30', 'rail', [{ at: null, state: 'rail' }, { at: `own ${supply.live}`, state: 'joined' }])
-  return trimIdleEnds(dropUnjoined(unnameCommon({ nodes: draft.nodes, edges: draft.edges, battery: battery?.node ?? null, commonMetal: '' })))
+  return trimIdleEnds(dropUnjoined(unnameCommon({ nodes: draft.nodes, edges: draft.edges, battery: battery?.node ?? null, supplyPoint: supply?.live ?? null, commonMetal: '' })))
 }
 
 /** The battery's posts, and the metal that carries its earth lead. */

@@ -30,7 +30,8 @@ export function rankNodes(graph: PathGraph): Ranks {
     if (item.kind === 'rail') return 0
     if (item.kind === 'earth') return most
     const asHigh = Math.max(1, ...above[node].map((up) => layerOf[up] + 1))
-    return sinks(item, above[node].length, below[node].length) ? Math.max(asHigh, most - Math.max(1, height[node])) : asHigh
+    // The battery stands right under the rail that it feeds, where a person looks for it.
+    return node !== graph.battery && sinks(item, above[node].length, below[node].length) ? Math.max(asHigh, most - Math.max(1, height[node])) : asHigh
   }
 }
 

@@ -1,9 +1,13 @@
 import type { SolvedSetting } from '../circuit/index.ts'
 import { drawBox } from './draw-box.ts'
+import { inkLive, type InkLive } from './live-ink.ts'
 import { coreLive, liveText, PALE, wireLive } from './live.ts'
 import { LETTER, LINE, type NameLine, type PathGroup, type Rail, type Scene, type SceneMark, type ScenePiece, type SceneSplice, type SceneWire, type Shape, type Spot, type TextShape, type Tone } from './scene.ts'
+import { AFTER_TITLE } from './name-lines.ts'
 import { line, ring, STROKE } from './symbols/symbol.ts'
 import { symbolOf } from './symbols/table.ts'
+import { textWidth } from './text-widths.ts'
+import { labelShape } from './wire-label.ts'
 
 /** Shapes that belong to one thing of the wiring; `reach` is where a finger finds it. */
 export interface ShapeGroup {
@@ -16,17 +20,18 @@ export interface ShapeGroup {
 
 /** The scene in one solved setting, or at rest, from the back to the front. */
 export function sceneShapes(scene: Scene, solved: SolvedSetting | null): ShapeGroup[] {
+  const ink = inkLive(scene, solved)
   return [
-    ...scene.wires.map((wire) => wireGroup(wire, solved)),
-    ...scene.rails.map(railGroup),
+    ...scene.wires.map((wire) => wireGroup(wire, solved, ink)),
+    ...scene.rails.map((rail) => railGroup(rail, ink.rail(rail), scene.letter)),
     ...scene.marks.map(earthGroup),
-    ...scene.splices.map(spliceGroup),
-    ...scene.pieces.map((piece) => pieceGroup(piece, solved)),
+    ...scene.splices.map((splice) => spliceGroup(splice, scene.letter)),
+    ...scene.pieces.map((piece) => pieceGroup(piece, solved, ink, scene.letter)),
     ...scene.paths.map(({ number, x, y }): ShapeGroup => ({
-      kind: 'path', id: `path-${number}`, label: '', reach: null, shapes: [text([x, y], String(number), { anchor: 'middle', weight: 600 })],
+      kind: 'path', id: `path-${number}`, label: '', reach: null, shapes: [text([x, y], String(number), { anchor: 'middle', weight: 600, size: scene.letter })],
     })),
     ...scene.groups.map(bracketGroup),
-    ...scene.foot ? [footGroup(scene.foot)] : [],
+    footGroup(scene.foot, scene.letter),
   ]
 }
 
@@ -36,13 +41,22 @@ export function text(at: Spot, said: string, more: Partial<TextShape> = {}): Tex
 
 // --- wires ---
 
-function wireGroup(wire: SceneWire, solved: SolvedSetting | null): ShapeGroup {
-  if (wire.kind === 'fixing') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: [line(wire.points, 1.6)] }
+function wireGroup(wire: SceneWire, solved: SolvedSetting | null, ink: InkLive): ShapeGroup {
+  if (wire.kind !== 'wire') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: inkLine(wire.points, ink.bare(wire), wire.kind === 'rail' ? RAIL : STROKE) }
   const live = wireLive(wire, solved)
-  const letters = wire.label ? [text(wire.label.at, wire.label.text, { anchor: 'middle', upright: wire.label.upright, tone: live.state === 'dead' ? 'soft' : 'ink' })] : []
+  const letters = wire.label ? [labelShape(wire.label, live.state === 'dead' ? 'soft' : 'ink')] : []
   const strokes = live.state === 'dead' && solved ? deadStrokes(wire) : fullStrokes(wire, live.edge)
   return { kind: 'wire', id: wire.id, label: `wire ${wire.id}, ${wire.colour.words}`, reach: wire.points, shapes: [...strokes, ...letters] }
 }
+
+/** A line of ink, and the amber edge under it where it is live. */
+function inkLine(points: readonly Spot[], edge: number, width: number): Shape[] {
+  const wide = edge > 0 ? width + 1 : width
+  return [...edge > 0 ? [line(points, wide + 1 + 2 * edge, 'live')] : [], line(points, wide)]
+}
+
+/** Width of a rail, and of the battery's hold on it. */
+const RAIL = 2.2
 
 function deadStrokes({ points, width, colour }: SceneWire): Shape[] {
   return strokes(points, Math.max(2, width * 0.55), colour, PALE)
@@ -70,29 +84,29 @@ function strokes(points: readonly Spot[], width: number, { base, tracers }: Scen
 
 // --- rails, earths, splices, brackets ---
 
-function railGroup({ marking, x0, x1, y }: Rail): ShapeGroup {
+function railGroup({ marking, x0, x1, y }: Rail, edge: number, size: number): ShapeGroup {
   return {
     kind: 'rail', id: `rail-${marking.slice(0, 2)}`, label: '', reach: null,
-    shapes: [line([[x0, y], [x1, y]], 2.2), text([x0 - 6, y + 4.5], marking, { anchor: 'end', weight: 600 })],
+    shapes: [...inkLine([[x0, y], [x1, y]], edge, RAIL), text([x0 - 6, y + 4.5], marking, { anchor: 'end', weight: 600, size })],
   }
 }
 
-function earthGroup({ id, at: [x, y], text: said }: SceneMark): ShapeGroup {
+function earthGroup({ id, at: [x, y], lines }: SceneMark): ShapeGroup {
   const bars = [[9, 4], [6, 7.5], [2.5, 11]].map(([half, down]) => line([[x - half, y + down], [x + half, y + down]]))
-  const name = said === '' ? [] : [text([x, y + 25], said, { anchor: 'middle', tone: 'soft' })]
+  const name = lines.map((said, i) => text([x, y + 25 + i * LINE], said, { anchor: 'middle', tone: 'soft' }))
   return { kind: 'earth', id, label: '', reach: null, shapes: [line([[x, y], [x, y + 4]]), ...bars, ...name] }
 }
 
-function spliceGroup(splice: SceneSplice): ShapeGroup {
+function spliceGroup(splice: SceneSplice, size: number): ShapeGroup {
   const bars = splice.bars.map((bar) => line(bar, 2.6))
   const label = splice.kind === 'splice' ? `splice ${splice.id}` : splice.kind === 'mating' ? `connector ${splice.id}` : splice.text
-  return { kind: 'splice', id: splice.id, label, reach: [splice.at], shapes: [...bars, ...spliceMark(splice)] }
+  return { kind: 'splice', id: splice.id, label, reach: [splice.at], shapes: [...bars, ...spliceMark(splice, size)] }
 }
 
-function spliceMark({ kind, at, text: said }: SceneSplice): Shape[] {
+function spliceMark({ kind, at, text: said }: SceneSplice, size: number): Shape[] {
   const [x, y] = at
   if (kind === 'splice') return [{ kind: 'circle', at, r: 4, width: 1, tone: 'ink', fill: 'ink' }]
-  if (kind === 'loose') return [ring(at, 4), ...said === '' ? [] : [text([x + 8, y + 4.5], said, { tone: 'doubtful' })]]
+  if (kind === 'loose') return [ring(at, 4), ...said === '' ? [] : [text([x + 8, y + 4.5], said, { tone: 'doubtful', size })]]
   return [
     line([[x - 6, y - 3], [x, y + 2], [x + 6, y - 3]], 2), line([[x - 6, y + 2], [x, y + 7], [x + 6, y + 2]], 2),
   ]
@@ -108,18 +122,19 @@ function bracketGroup({ x0, x1, y, lines }: PathGroup): ShapeGroup {
   }
 }
 
-function footGroup({ at, text: said }: NonNullable<Scene['foot']>): ShapeGroup {
-  return { kind: 'path', id: 'foot', label: '', reach: null, shapes: [text(at, said, { tone: 'soft' })] }
+function footGroup({ at: [x, y], lines }: Scene['foot'], size: number): ShapeGroup {
+  return { kind: 'path', id: 'foot', label: '', reach: null, shapes: lines.map((said, i) => text([x, y + i * LINE * size / LETTER], said, { tone: 'soft', size })) }
 }
 
 // --- parts ---
 
-function pieceGroup(piece: ScenePiece, solved: SolvedSetting | null): ShapeGroup {
+function pieceGroup(piece: ScenePiece, solved: SolvedSetting | null, ink: InkLive, size: number): ShapeGroup {
   const symbol = symbolOf(piece.symbol)
   const cores = piece.cores.flatMap((core) => symbol.core(core.element).draw({ ...core, live: coreLive(piece, core.element, solved) }))
   return {
     kind: 'part', id: piece.id, label: piece.part.title, reach: reachOf(piece),
-    shapes: [...piece.leads.map((lead) => line(lead, STROKE)), ...cores, ...drawBox(piece, solved), ...markings(piece), ...nameShapes(piece, solved)],
+    // Where names are lettered larger, the drawing is read smaller: a letter inside a symbol could not be read.
+    shapes: [...piece.leads.flatMap((lead) => inkLine(lead.points, ink.lead(piece, lead), STROKE)), ...[...cores, ...drawBox(piece, solved)].filter((shape) => shape.kind !== 'text' || size <= LETTER), ...markings(piece), ...nameShapes(piece, solved, size)],
   }
 }
 
@@ -136,12 +151,24 @@ function markings({ pins, form }: ScenePiece): Shape[] {
     : text([x - 8, side === 'top' ? y - 5 : y + 14], marking, { anchor: 'end', tone: 'soft' }))
 }
 
-function nameShapes(piece: ScenePiece, solved: SolvedSetting | null): Shape[] {
-  const [x, y] = piece.name.at
-  return piece.name.lines.flatMap((one, i) => {
+function nameShapes(piece: ScenePiece, solved: SolvedSetting | null, size: number): Shape[] {
+  const { at: [x, y], lines, upright, isLine } = piece.name
+  const [step, down] = [LINE * size / LETTER, size * 0.9]
+  return lines.flatMap((one, i): TextShape[] => {
+    const at: Spot = upright ? [x + i * step + down, y] : [x, y + i * step + down]
+    if (isLine) return followed(piece, one, at, upright, size, solved)
     const { said, tone, weight } = lineText(piece, one, solved)
-    return said === '' ? [] : [text([x, y + i * LINE + 11], said, { tone, weight })]
+    return said === '' ? [] : [text(at, said, { tone, weight, size })]
   })
+}
+
+/** A title, and what is live behind it in the same line. */
+function followed(piece: ScenePiece, one: NameLine, [x, y]: Spot, upright: boolean, size: number, solved: SolvedSetting | null): TextShape[] {
+  const title = one.text === '' ? [] : [text([x, y], one.text, { weight: 600, upright, size })]
+  const live = one.live ? liveText(piece, one.live, solved) : null
+  if (!live || live.text === '') return title
+  const after = one.text === '' ? 0 : textWidth(one.text, size, 600) + AFTER_TITLE * size / LETTER
+  return [...title, text(upright ? [x, y - after] : [x + after, y], live.text, { tone: live.tone, upright, size })]
 }
 
 function lineText(piece: ScenePiece, one: NameLine, solved: SolvedSetting | null): { said: string, tone: Tone, weight: 400 | 600 } {

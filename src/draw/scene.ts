@@ -61,6 +61,10 @@ export interface TextShape {
 
 /** A path drawing: where everything stands. `sceneShapes` turns it into shapes for one solved setting. */
 export interface Scene {
+  /** Whether its columns go the other way round than they were ordered. */
+  readonly mirrored: boolean
+  /** Size of the lettering. */
+  readonly letter: number
   readonly width: number
   readonly height: number
   readonly rails: readonly Rail[]
@@ -72,16 +76,17 @@ export interface Scene {
   readonly groups: readonly PathGroup[]
   /** The circuits of the whole vehicle, each of which can be drawn alone. */
   readonly circuits: readonly string[]
-  /** A sentence below the drawing, or nothing. */
-  readonly foot: { readonly text: string; readonly at: Spot } | null
+  /** How the drawing is to be read, below it. */
+  readonly foot: { readonly lines: readonly string[]; readonly at: Spot }
 }
 
-export interface Rail { readonly marking: string; readonly y: number; readonly x0: number; readonly x1: number }
+/** `point` is the battery's post of the supply rail; null for the earth rail, which is the vehicle's metal. */
+export interface Rail { readonly marking: string; readonly y: number; readonly x0: number; readonly x1: number; readonly point: string | null }
 
-/** A wire's line from its first end to its second. A fixing is drawn in ink: it has no insulation. */
+/** A wire's line from its first end to its second. A fixing, and the battery's hold on its rail, are drawn in ink: they have no insulation. */
 export interface SceneWire {
   readonly id: string
-  readonly kind: 'wire' | 'fixing'
+  readonly kind: 'wire' | 'fixing' | 'rail'
   readonly points: readonly Spot[]
   readonly colour: WireColour
   /** Width of the wire itself. */
@@ -105,11 +110,15 @@ export interface ScenePiece {
   readonly box: { readonly x: number; readonly y: number; readonly w: number; readonly h: number } | null
   readonly pins: readonly ScenePin[]
   /** Lines of ink that lead from core to pins. */
-  readonly leads: readonly (readonly Spot[])[]
-  readonly name: { readonly lines: readonly NameLine[]; readonly at: Spot }
+  readonly leads: readonly PieceLead[]
+  /** Level lines from `at` downward, or upright ones from `at` to the right; in a line the live text follows the title. */
+  readonly name: { readonly lines: readonly NameLine[]; readonly upright: boolean; readonly isLine: boolean; readonly at: Spot }
   /** Column of the drawing by which the piece is found. */
   readonly path: number
 }
+
+/** A lead that belongs to the symbol: what it carries is that of one element, or of the wires at one point. */
+export interface PieceLead { readonly points: readonly Spot[]; readonly point: string; readonly element: string | null }
 
 export interface PieceCore {
   readonly x: number
@@ -142,7 +151,7 @@ export interface ScenePin {
 }
 
 export interface SceneSplice { readonly id: string; readonly kind: 'splice' | 'mating' | 'loose'; readonly at: Spot; readonly bars: readonly (readonly Spot[])[]; readonly text: string }
-export interface SceneMark { readonly id: string; readonly kind: 'earth'; readonly at: Spot; readonly text: string }
+export interface SceneMark { readonly id: string; readonly kind: 'earth'; readonly at: Spot; readonly lines: readonly string[] }
 export interface PathNumber { readonly number: number; readonly x: number; readonly y: number }
 export interface PathGroup { readonly lines: readonly string[]; readonly x0: number; readonly x1: number; readonly y: number }
 

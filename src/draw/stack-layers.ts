@@ -12,7 +12,7 @@ export function stackLayers(layout: Omit<Layout, 'stack'>, sheetHeight: number):
   const channels = routeChannels(layers, places)
   const ups = layers.rows.map((row) => Math.max(0, ...row.map((item) => measures[item].up)))
   const downs = layers.rows.map((row) => Math.max(0, ...row.map((item) => measures[item].down)))
-  const { homes, zones } = findHomes(layout, channels, ups, downs)
+  const { homes, zones } = layout.manner.whole ? { homes: [], zones: channels.map(() => 0) } : findHomes(layout, channels, ups, downs)
   const natural = sum(ups) + sum(downs) + sum(zones) + sum(channels.map(({ tracks }) => tracks * TRACK + 2 * CHANNEL_EDGE))
   const spare = Math.max(0, Math.min(sheetHeight - natural, natural * (MOST_STRETCH - 1))) / channels.length
   const stack = { centre: [] as number[], bottom: [] as number[], trackY: [] as number[][] }
@@ -26,7 +26,7 @@ export function stackLayers(layout: Omit<Layout, 'stack'>, sheetHeight: number):
     stack.trackY.push(Array.from({ length: channels[layer].tracks }, (_, track) => Math.round(start + (track + 0.5) * TRACK)))
     y += zones[layer] + channels[layer].tracks * TRACK + 2 * CHANNEL_EDGE + spare
   })
-  const labels = new Map(homes.map((home) => [home.id, { port: home.port, y: homeY(home, stack, zones, spare) }]))
+  const labels = new Map(homes.map((home) => [home.id, { port: home.port, y: homeY(home, stack, zones, spare), upright: home.upright }]))
   return { ...stack, routes: channels.map(({ byLink }) => byLink), labels }
 }
 

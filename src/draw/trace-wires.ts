@@ -1,7 +1,9 @@
 import type { Layout } from './layout.ts'
-import { portY } from './place-piece.ts'
+import { pieceReach } from './place-piece.ts'
 import { spliceReach } from './place-splice.ts'
-import type { SceneWire, Spot } from './scene.ts'
+import { LEVEL_GAP } from './letter-wires.ts'
+import { LETTER, type SceneWire, type Spot } from './scene.ts'
+import { textWidth } from './text-widths.ts'
 import { wireColour } from './wire-colours.ts'
 import { lineWidth, wireLabel } from './wire-label.ts'
 
@@ -14,12 +16,16 @@ export function traceWires(layout: Layout): SceneWire[] {
     const width = wire ? lineWidth(wire) : 1.8
     const points = tracePoints(layout, index)
     return {
-      id: edge.id, kind: wire ? 'wire' : 'fixing', points,
+      id: edge.id, kind: wire ? 'wire' : edge.kind, points,
       colour: wire ? wireColour(wire) : { base: '', tracers: [], letters: '', words: '' }, width,
-      label: wire && home ? { text: wireLabel(wire), at: [layout.places.portX[home.port] - width / 2 - 8.5, home.y], upright: true } : null,
+      label: wire && home ? labelAt(wireLabel(wire), layout.places.portX[home.port], home, width) : null,
       ends: wire ? [wire.ends[0].at, wire.ends[1].at] : fixing ? [fixing.joins[0], fixing.joins[1]] : [null, null],
     }
   })
+}
+
+function labelAt(text: string, x: number, { y, upright }: { readonly y: number, readonly upright: boolean }, width: number): NonNullable<SceneWire['label']> {
+  return { text, upright, at: upright ? [x - width / 2 - 8.5, y] : [x + LEVEL_GAP + textWidth(text, LETTER) / 2, y + 4] }
 }
 
 function tracePoints(layout: Layout, edge: number): Spot[] {
@@ -42,13 +48,12 @@ function tracePoints(layout: Layout, edge: number): Spot[] {
 
 /** The spots at which a line begins: where it meets its node, from the node outward. */
 function endSpots(layout: Layout, port: number): Spot[] {
-  const { graph, layers, places } = layout
+  const { graph, layers } = layout
   const { item, side } = layers.ports[port]
   const { node } = layers.items[item]
-  const x = places.portX[port]
   const kind = node === null ? 'piece' : graph.nodes[node].kind
   if (kind === 'splice' || kind === 'mating' || kind === 'loose') return spliceReach(layout, port)
-  return [[x, portY(layout, item, port, side)]]
+  return pieceReach(layout, item, port, side)
 }
 
 function startsAtFirst({ graph, layers }: Layout, edge: number): boolean {

@@ -1,11 +1,16 @@
 import type { WiringWire } from '../record/index.ts'
-import { LETTER } from './scene.ts'
+import { LETTER, type SceneWire, type TextShape, type Tone } from './scene.ts'
 import { textWidth } from './text-widths.ts'
 import { drawnSection, wireColour, wireSize } from './wire-colours.ts'
 
 /** The letters and the size of a wire as they stand along it. */
 export function wireLabel(wire: WiringWire): string {
   return [wireColour(wire).letters, wireSize(wire)].filter((word) => word !== '').join(' ')
+}
+
+/** A wire's label as it is lettered. */
+export function labelShape({ text, at, upright }: NonNullable<SceneWire['label']>, tone: Tone = 'ink'): TextShape {
+  return { kind: 'text', at, text, size: LETTER, weight: 400, anchor: 'middle', tone, upright }
 }
 
 export function labelLength(text: string): number {

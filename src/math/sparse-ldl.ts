@@ -1,22 +1,19 @@
 /**
  * LDLᵀ of sparse symmetric positive definite matrices that keep their pattern while their values change.
- * The pattern is analysed once; factoring and solving then touch typed arrays only.
+ * The pattern is analysed once; factoring and solving then touch typed arrays only. Vectors are in the order
+ * of elimination: entry `rank[i]` belongs to row i.
  */
 export interface SparseAnalysis {
   readonly size: number
   /** order[k] is the row eliminated k-th, rank its inverse. */
   readonly order: Int32Array
   readonly rank: Int32Array
-  /** Upper triangle of the permuted matrix by columns: rows `row[start[k]] … row[start[k+1]−1]` of column k, diagonal last. */
+  /** Pattern of L by columns: rows `row[start[k]] … row[start[k+1]−1]` of column k, ascending, the diagonal left out. */
   readonly start: Int32Array
   readonly row: Int32Array
-  /** Pattern of L by columns, rows ascending. */
-  readonly factorStart: Int32Array
-  readonly factorRow: Int32Array
-  /** Columns of L that reach row k, ascending. */
-  readonly reachStart: Int32Array
-  readonly reach: Int32Array
-  /** Where the value of entry (i, j) lives; diagonal for i = j. */
+  /** For each column and each pair of its entries p < q: the place in L of the entry (row q, row p), which they change. */
+  readonly target: Int32Array
+  /** Where the value of entry (i, j) lives, by rows of the caller: the diagonal first, then L's pattern. */
   slotOf(i: number, j: number): number
 }
 
@@ -26,18 +23,15 @@ export function analyseSparse(size: number, a: ArrayLike<number>, b: ArrayLike<n
   const order = minimumDegreeOrder(neighbours.map((set) => new Set(set)))
   const rank = new Int32Array(size)
   for (let k = 0; k < size; k++) rank[order[k]] = k
-  const columns = upperColumns(neighbours, order, rank)
-  const slots = new Map<number, number>()
-  for (let k = 0; k < size; k++) {
-    for (let p = columns.start[k]; p < columns.start[k + 1]; p++) slots.set(columns.row[p] * size + k, p)
-  }
+  const { start, row } = factorPattern(neighbours, order, rank)
   return {
-    size, order, rank, ...columns, ...factorPattern(size, columns.start, columns.row),
+    size, order, rank, start, row, target: listTargets(size, start, row),
     slotOf(i, j) {
       const low = Math.min(rank[i], rank[j]), high = Math.max(rank[i], rank[j])
-      const slot = slots.get(low * size + high)
-      if (slot === undefined) throw new RangeError(`no entry (${i}, ${j}) in the analysed pattern`)
-      return slot
+      if (low === high) return low
+      const p = row.subarray(start[low], start[low + 1]).indexOf(high)
+      if (p < 0) throw new RangeError(`no entry (${i}, ${j}) in the analysed pattern`)
+      return size + start[low] + p
     },
   }
 }
@@ -82,117 +76,115 @@ function eliminate(graph: Set<number>[], pivot: number, bucket: (degree: number)
   graph[pivot].clear()
 }
 
-function upperColumns(neighbours: readonly Set<number>[], order: Int32Array, rank: Int32Array) {
+/** Row k of L is what the elimination tree reaches from the neighbours of row k that come before it. */
+function factorPattern(neighbours: readonly Set<number>[], order: Int32Array, rank: Int32Array) {
   const size = order.length
-  const start = new Int32Array(size + 1)
-  const rows: number[] = []
-  for (let k = 0; k < size; k++) {
-    const above = [...neighbours[order[k]]].map((i) => rank[i]).filter((r) => r < k).sort((x, y) => x - y)
-    rows.push(...above, k)
-    start[k + 1] = rows.length
-  }
-  return { start, row: Int32Array.from(rows) }
-}
-
-/** Row k of L is what the elimination tree reaches from the entries of column k of the upper triangle. */
-function factorPattern(size: number, start: Int32Array, row: Int32Array) {
   const parent = new Int32Array(size).fill(-1)
   const seen = new Int32Array(size).fill(-1)
-  const counts = new Int32Array(size)
-  const reaches: number[] = []
-  const reachStart = new Int32Array(size + 1)
+  const columns: number[][] = Array.from({ length: size }, () => [])
   for (let k = 0; k < size; k++) {
     seen[k] = k
-    const found: number[] = []
-    for (let p = start[k]; p < start[k + 1]; p++) {
-      for (let i = row[p]; seen[i] !== k; i = parent[i]) {
+    for (const neighbour of neighbours[order[k]]) {
+      if (rank[neighbour] > k) continue
+      for (let i = rank[neighbour]; seen[i] !== k; i = parent[i]) {
         if (parent[i] === -1) parent[i] = k
         seen[i] = k
-        counts[i]++
-        found.push(i)
+        columns[i].push(k)
       }
     }
-    reaches.push(...found.sort((x, y) => x - y))
-    reachStart[k + 1] = reaches.length
   }
-  const reach = Int32Array.from(reaches)
-  return { reachStart, reach, ...factorColumns(size, counts, reachStart, reach) }
+  const start = new Int32Array(size + 1)
+  for (let k = 0; k < size; k++) start[k + 1] = start[k] + columns[k].length
+  return { start, row: Int32Array.from(columns.flat()) }
 }
 
-function factorColumns(size: number, counts: Int32Array, reachStart: Int32Array, reach: Int32Array) {
-  const factorStart = new Int32Array(size + 1)
-  for (let k = 0; k < size; k++) factorStart[k + 1] = factorStart[k] + counts[k]
-  const factorRow = new Int32Array(factorStart[size])
-  const filled = new Int32Array(size)
+function listTargets(size: number, start: Int32Array, row: Int32Array): Int32Array {
+  const targets: number[] = []
+  const place = new Int32Array(size)
   for (let k = 0; k < size; k++) {
-    for (let p = reachStart[k]; p < reachStart[k + 1]; p++) {
-      const i = reach[p]
-      factorRow[factorStart[i] + filled[i]++] = k
+    for (let p = start[k]; p < start[k + 1] - 1; p++) {
+      const column = row[p]
+      for (let r = start[column]; r < start[column + 1]; r++) place[row[r]] = r
+      for (let q = p + 1; q < start[k + 1]; q++) targets.push(place[row[q]])
     }
   }
-  return { factorStart, factorRow }
+  return Int32Array.from(targets)
 }
 
 /** Numeric factors of one analysed matrix; refilled in place by each `factor`. */
 export class SparseFactor {
-  readonly analysis: SparseAnalysis
-  /** Values of the upper triangle, in the slots of the analysis: the caller fills them. */
+  /** Values in the slots of the analysis, which the caller fills; one more, at the end, is never read: for what belongs to no entry. */
   readonly values: Float64Array
   private readonly lower: Float64Array
   private readonly diagonal: Float64Array
-  private readonly work: Float64Array
-  private readonly filled: Int32Array
+  private readonly diagonalValues: Float64Array
+  private readonly lowerValues: Float64Array
+  private readonly unused: Float64Array
 
-  constructor(analysis: SparseAnalysis) {
-    this.analysis = analysis
-    this.values = new Float64Array(analysis.row.length)
-    this.lower = new Float64Array(analysis.factorRow.length)
-    this.diagonal = new Float64Array(analysis.size)
-    this.work = new Float64Array(analysis.size)
-    this.filled = new Int32Array(analysis.size)
+  constructor(readonly analysis: SparseAnalysis) {
+    const { size, row } = analysis
+    this.values = new Float64Array(size + row.length + 1)
+    this.diagonalValues = this.values.subarray(0, size)
+    this.lowerValues = this.values.subarray(size, size + row.length)
+    this.lower = new Float64Array(row.length)
+    this.diagonal = new Float64Array(size)
+    this.unused = new Float64Array(size)
   }
 
   /** Factor the present values. Answers the row of the first pivot that is not positive, or −1 when all are. */
   factor(): number {
-    const { size, start, row, factorStart, factorRow, reachStart, reach, order } = this.analysis
-    const { values, lower, diagonal, work: y, filled } = this
-    filled.fill(0)
-    y.fill(0)
+    return this.eliminate(this.unused)
+  }
+
+  /** The same, and solve A·x = b with the factors in one walk over the columns. */
+  factorAndSolve(b: Float64Array, x: Float64Array): number {
+    if (x !== b) x.set(b)
+    const pivot = this.eliminate(x)
+    if (pivot < 0) this.substituteBack(x)
+    return pivot
+  }
+
+  private eliminate(x: Float64Array): number {
+    const { size, start, row, target, order } = this.analysis
+    const { lower, diagonal } = this
+    diagonal.set(this.diagonalValues)
+    lower.set(this.lowerValues)
+    let u = 0
     for (let k = 0; k < size; k++) {
-      const last = start[k + 1] - 1
-      for (let p = start[k]; p < last; p++) y[row[p]] = values[p]
-      let d = values[last]
-      for (let p = reachStart[k]; p < reachStart[k + 1]; p++) {
-        const i = reach[p]
-        const yi = y[i]
-        y[i] = 0
-        const from = factorStart[i], to = from + filled[i]++
-        for (let q = from; q < to; q++) y[factorRow[q]] -= lower[q] * yi
-        const lki = yi / diagonal[i]
-        d -= lki * yi
-        lower[to] = lki
-      }
+      const d = diagonal[k]
       if (!(d > 0)) return order[k]
-      diagonal[k] = d
+      const inverse = 1 / d, xk = x[k]
+      diagonal[k] = inverse
+      const end = start[k + 1]
+      for (let p = start[k]; p < end; p++) {
+        const i = row[p]
+        const aik = lower[p], lik = aik * inverse
+        diagonal[i] -= lik * aik
+        x[i] -= lik * xk
+        for (let q = p + 1; q < end; q++) lower[target[u++]] -= lik * lower[q]
+        lower[p] = lik
+      }
     }
     return -1
   }
 
-  /** Solve A·x = b with the present factors; x may be b itself. */
+  /** Solve A·x = b with the present factors, both in the order of elimination; x may be b itself. */
   solve(b: Float64Array, x: Float64Array): void {
-    const { size, order, factorStart, factorRow } = this.analysis
-    const { lower, diagonal, work: y } = this
-    for (let k = 0; k < size; k++) y[k] = b[order[k]]
+    const { analysis: { size, start, row }, lower } = this
+    if (x !== b) x.set(b)
     for (let k = 0; k < size; k++) {
-      const yk = y[k]
-      for (let p = factorStart[k]; p < factorStart[k + 1]; p++) y[factorRow[p]] -= lower[p] * yk
+      const xk = x[k]
+      for (let p = start[k]; p < start[k + 1]; p++) x[row[p]] -= lower[p] * xk
     }
+    this.substituteBack(x)
+  }
+
+  private substituteBack(x: Float64Array): void {
+    const { analysis: { size, start, row }, lower, diagonal } = this
     for (let k = size - 1; k >= 0; k--) {
-      let yk = y[k] / diagonal[k]
-      for (let p = factorStart[k]; p < factorStart[k + 1]; p++) yk -= lower[p] * y[factorRow[p]]
-      y[k] = yk
+      let xk = x[k] * diagonal[k]
+      for (let p = start[k]; p < start[k + 1]; p++) xk -= lower[p] * x[row[p]]
+      x[k] = xk
     }
-    for (let k = 0; k < size; k++) x[order[k]] = y[k]
-    y.fill(0)
   }
 }

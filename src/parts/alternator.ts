@@ -3,21 +3,28 @@ import { known, type MachineSpec, type Now, type Params, type PartKind } from '.
 import { bySystem, practice } from './defaults.ts'
 
 const params = z.object({
-  ratedV: known(z.number().positive()).optional(),
-  ratedA: known(z.number().positive()).optional(),
-  /** Alternator speeds at which it begins to charge with full field and at which it gives its rated amps. */
-  cutInRpm: known(z.number().positive()).optional(),
-  fullOutputRpm: known(z.number().positive()).optional(),
-  ratio: known(z.number().positive()).optional(),
-  rotorOhm: known(z.number().positive()).optional(),
-  setV: known(z.number().positive()).optional(),
-  /** Field current that it needs to begin charging at `excitedAtRpm` (alternator speed). */
-  excitingA: known(z.number().positive()).optional(),
-  excitedAtRpm: known(z.number().positive()).optional(),
-  /** What the built-in regulator holds at its set volts. */
-  senses: known(z.enum(['D+', 'B+'])).optional(),
-  /** A separate regulator feeds the rotor by DF; without one it is built in. */
-  regulator: known(z.enum(['built-in', 'separate'])).optional(),
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts at which its rated amps are stated; left out, a usual charging voltage for the system.'),
+  ratedA: known(z.number().positive()).optional()
+    .describe('Amps that it gives at full-output speed; left out, those of an alternator of usual size.'),
+  cutInRpm: known(z.number().positive()).optional()
+    .describe('Its own speed, turns a minute, at which it begins to charge with full field; left out, a usual speed.'),
+  fullOutputRpm: known(z.number().positive()).optional()
+    .describe('Its own speed, turns a minute, at which it gives its rated amps; left out, a usual speed.'),
+  ratio: known(z.number().positive()).optional()
+    .describe('Its turns for one turn of the engine; left out, pulleys of usual size.'),
+  rotorOhm: known(z.number().positive()).optional()
+    .describe('Rotor winding with its brushes, ohm; left out, a usual rotor for the system\'s volts.'),
+  setV: known(z.number().positive()).optional()
+    .describe('Volts that its regulator holds; left out, a usual charging voltage for the system.'),
+  excitingA: known(z.number().positive()).optional()
+    .describe('Field amps from outside that it needs to begin charging at excitedAtRpm; left out, those of a usual warning lamp.'),
+  excitedAtRpm: known(z.number().positive()).optional()
+    .describe('Its own speed, turns a minute, at which excitingA is enough; left out, its speed at the engine\'s idle, but not below cutInRpm.'),
+  senses: known(z.enum(['D+', 'B+'])).optional()
+    .describe('The end that the built-in regulator holds at setV; left out, D+.'),
+  regulator: known(z.enum(['built-in', 'separate'])).optional()
+    .describe('Whether the regulator is built in, or a separate one feeds the rotor by the end DF; left out, built in.'),
 })
 
 /** One silicon junction on the way, V; two on the way out. Common practice, no source. */

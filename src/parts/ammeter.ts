@@ -2,7 +2,10 @@ import * as z from 'zod'
 import { known, type PartKind } from '../record/index.ts'
 import { practice } from './defaults.ts'
 
-const params = z.object({ ohm: known(z.number().min(0)).optional(), fullScaleA: known(z.number().positive()).optional() })
+const params = z.object({
+  ohm: known(z.number().min(0)).optional().describe('From nut to nut, ohm; left out, a usual vehicle ammeter.'),
+  fullScaleA: known(z.number().positive()).optional().describe('Amps at the end of its scale, for people; no answer depends on it.'),
+})
 
 /** An ammeter in the supply: a very small resistance whose current is its reading. */
 export const ammeter: PartKind = {

@@ -4,16 +4,22 @@ import { internalMohm, nameSource, partDefaults, restVolts } from '../standards/
 import { practice, standard } from './defaults.ts'
 
 const params = z.object({
-  capacityAh: known(z.number().positive()).optional(),
-  cells: known(z.int().positive()).optional(),
-  chargePercent: known(z.number().min(0).max(100)).optional(),
-  tempC: known(z.number().min(-50).max(80)).optional(),
-  /** Replaces the EMF from cells and charge. */
-  emfV: known(z.number().positive()).optional(),
-  ohm: known(z.number().min(0)).optional(),
-  counterVPerCell: known(z.number().positive()).optional(),
-  /** Resistance with which it takes charge above its counter-voltage. */
-  chargeOhm: known(z.number().positive()).optional(),
+  capacityAh: known(z.number().positive()).optional()
+    .describe('Capacity, ampere-hours; left out, a battery of usual size for the system\'s volts.'),
+  cells: known(z.int().positive()).optional()
+    .describe('Number of its cells; left out, one for every two volts of the system.'),
+  chargePercent: known(z.number().min(0).max(100)).optional()
+    .describe('State of charge, per cent; left out, fully charged.'),
+  tempC: known(z.number().min(-50).max(80)).optional()
+    .describe('Temperature of its acid, °C; left out, a mild day.'),
+  emfV: known(z.number().positive()).optional()
+    .describe('Volts at rest when fully charged; left out, those that its cells and its temperature give.'),
+  ohm: known(z.number().min(0)).optional()
+    .describe('Inner resistance in a mild temperature, ohm; left out, that of a battery of its cells and capacity.'),
+  counterVPerCell: known(z.number().positive()).optional()
+    .describe(`Volts a cell above which it takes charge; left out, ${partDefaults.chargeCellV.value}.`),
+  chargeOhm: known(z.number().positive()).optional()
+    .describe('Resistance with which it takes charge above those volts, ohm; left out, by its capacity and charge.'),
 })
 
 /** A low battery: 25 % charge and three times the resistance (design of this product; common practice gives 2 to 4 times). */

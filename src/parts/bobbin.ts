@@ -2,9 +2,14 @@ import * as z from 'zod'
 import { known, type BuildContext, type Default, type ElementSpec, type ParamProblem, type View } from '../record/index.ts'
 import { practice } from './defaults.ts'
 
-/** A winding between two ends; `turns` negative runs the other way round the core. */
+/** A winding between two ends. */
 export const windingSchema = z.strictObject({
-  from: z.string(), to: z.string(), ohm: known(z.number().positive()).optional(), turns: known(z.number()).optional(),
+  from: z.string().describe('The end at which the winding begins.'),
+  to: z.string().describe('The end at which it ends.'),
+  ohm: known(z.number().positive()).optional()
+    .describe('Resistance of the winding, ohm; left out, a usual relay winding for the system\'s volts.'),
+  turns: known(z.number()).optional()
+    .describe('Turns round the core, below zero if they run the other way; left out, one, so that ampere-turns are amps.'),
 })
 export type WindingParams = z.infer<typeof windingSchema>
 

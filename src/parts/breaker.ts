@@ -2,7 +2,10 @@ import * as z from 'zod'
 import { known, type PartKind } from '../record/index.ts'
 import { practice, recordOr } from './defaults.ts'
 
-const params = z.object({ ohm: known(z.number().min(0)).optional() })
+const params = z.object({
+  ohm: known(z.number().min(0)).optional()
+    .describe('Closed points, ohm; left out, the record\'s assumed contact, else points in use.'),
+})
 
 /** Contact breaker: closed while the engine stands so, and while it turns (the peak of the coil's current, not its mean). */
 export const breaker: PartKind = {

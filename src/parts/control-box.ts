@@ -4,31 +4,45 @@ import { nameSource, regulation } from '../standards/index.ts'
 import { checkPull, checkWindings, makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
 import { bySystem, practice } from './defaults.ts'
 
-const bobbinSchema = z.strictObject({ windings: z.record(z.string(), windingSchema), pullAt: known(z.number().positive()).optional(), releaseAt: known(z.number().positive()).optional() })
+const bobbinSchema = z.strictObject({
+  windings: z.record(z.string(), windingSchema).describe(
+    'Its windings by name, each between two of D, F, A, E, ~a, ~b and ~c: inside the box the current goes from D to ~a '
+    + '(the current winding, or a strap), through the cut-out\'s contact to ~b, and through the series windings by ~c to A.'),
+  pullAt: known(z.number().positive()).optional()
+    .describe('Ampere-turns at which it works; left out, those at the volts or amps that the box states for it.'),
+  releaseAt: known(z.number().positive()).optional()
+    .describe('Ampere-turns below which the cut-out lets go; left out, well below its pull. The others do not need it.'),
+})
 
 const params = z.object({
-  ratedA: known(z.number().positive()).optional(),
-  /** No-load volts at which the voltage bobbin works. */
-  setV: known(z.number().positive()).optional(),
-  /** Volts by which the set volts fall at rated amps (series turns on the voltage bobbin of a two-bobbin box). */
-  compensationV: known(z.number().min(0)).optional(),
-  /** A third bobbin limits the current to this. */
-  limitA: known(z.number().positive()).optional(),
-  cutInV: known(z.number().positive()).optional(),
-  reverseA: known(z.number().positive()).optional(),
-  fieldResistorOhm: known(z.number().positive()).optional(),
-  weldA: known(z.number().positive()).optional(),
-  cutoutContactOhm: known(z.number().positive()).optional(),
-  regulatorContactOhm: known(z.number().positive()).optional(),
-  /** Where the regulating contact sits: D to F, or F to E for a dynamo whose field begins at D. */
-  regulates: known(z.enum(['D-F', 'F-E'])).optional(),
-  /**
-   * Bobbins by their windings, in place of those that the figures above give. Inside the box the current goes from D to
-   * `~a` (the current winding, or a strap), through the cut-out's contact to `~b`, and through the series windings by `~c` to A.
-   */
-  cutout: bobbinSchema.optional(),
-  voltage: bobbinSchema.optional(),
-  current: bobbinSchema.optional(),
+  ratedA: known(z.number().positive()).optional()
+    .describe('Amps of the dynamo that it is made for; left out, those of a dynamo of usual size.'),
+  setV: known(z.number().positive()).optional()
+    .describe('Volts without load at which the voltage bobbin works; left out, a published figure for the system\'s volts.'),
+  compensationV: known(z.number().min(0)).optional()
+    .describe('Volts by which the set volts fall at rated amps, by series turns on the voltage bobbin; left out, a usual fall in a two-bobbin box and none where a third bobbin limits the current.'),
+  limitA: known(z.number().positive()).optional()
+    .describe('Amps to which a third bobbin limits the current; left out, there is no third bobbin, unless current describes one: then the rated amps.'),
+  cutInV: known(z.number().positive()).optional()
+    .describe('Volts at which the cut-out closes; left out, a published figure for the system\'s volts.'),
+  reverseA: known(z.number().positive()).optional()
+    .describe('Amps back into the dynamo at which the cut-out opens; left out, a usual figure.'),
+  fieldResistorOhm: known(z.number().positive()).optional()
+    .describe('Resistor in the field while the regulating contact is open, ohm; left out, one of usual size for the system\'s volts.'),
+  weldA: known(z.number().positive()).optional()
+    .describe('Amps, either way, that weld the cut-out\'s contact; left out, several times the rated amps.'),
+  cutoutContactOhm: known(z.number().positive()).optional()
+    .describe('Closed contact of the cut-out, ohm; left out, a heavy contact in use.'),
+  regulatorContactOhm: known(z.number().positive()).optional()
+    .describe('Closed regulating contact, ohm; left out, such a contact in use.'),
+  regulates: known(z.enum(['D-F', 'F-E'])).optional()
+    .describe('Where the regulating contact sits: from D to F, or from F to E for a dynamo whose field begins at D; left out, D-F.'),
+  cutout: bobbinSchema.optional()
+    .describe('The cut-out\'s bobbin by its windings; left out, one that closes at cutInV and opens at reverseA.'),
+  voltage: bobbinSchema.optional()
+    .describe('The voltage bobbin by its windings; left out, one that works at setV with its compensationV.'),
+  current: bobbinSchema.optional()
+    .describe('The current bobbin by its windings; left out, one that works at limitA, if that is stated.'),
 })
 type BoxParams = z.infer<typeof params>
 

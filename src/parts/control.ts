@@ -2,43 +2,57 @@ import * as z from 'zod'
 import {
   known, showNames, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type ParamProblem, type Params, type PartKind, type TerminalSpec,
 } from '../record/index.ts'
+import { partDefaults } from '../standards/index.ts'
 import { switchContact } from './defaults.ts'
 
 const axisSchema = z.strictObject({
-  title: z.string().optional(),
-  positions: z.array(z.string()).min(1).optional(),
-  range: z.strictObject({ from: z.number(), to: z.number(), unit: z.string().optional() }).optional(),
-  rest: z.union([z.string(), z.number()]),
-  /** Positions that spring back to rest when let go. */
-  springsFrom: known(z.array(z.string())).optional(),
-  makeBeforeBreak: known(z.boolean()).optional(),
+  title: z.string().optional()
+    .describe('What people call it; left out, the part\'s title, or the axis\'s name where there are several.'),
+  positions: z.array(z.string()).min(1).optional()
+    .describe('Names of its positions, in the order in which it passes them; an axis has either these or a range.'),
+  range: z.strictObject({
+    from: z.number().describe('Number at one end of its travel.'),
+    to: z.number().describe('Number at the other end.'),
+    unit: z.string().optional().describe('What the numbers count, such as % or litres; left out, they are bare.'),
+  }).optional().describe('The travel of an axis that moves without steps: a knob, a float, a temperature.'),
+  rest: z.union([z.string(), z.number()])
+    .describe('The position, or the number in its range, in which it stands unless it is set.'),
+  springsFrom: known(z.array(z.string())).optional()
+    .describe('Positions that spring back to rest when let go; left out, it stays where it is put.'),
+  makeBeforeBreak: known(z.boolean()).optional()
+    .describe('Whether on the way between two positions the contacts of both are made; left out, neither are.'),
   movedBy: known(z.enum([
     'driver', 'passenger', 'door', 'oil pressure', 'brake fluid', 'gear lever', 'temperature', 'fuel', 'suspension', 'engine', 'other',
-  ])).optional(),
-  /** The position the axis takes while the engine stands, is cranked or runs, unless it is set. */
-  follows: z.partialRecord(z.enum(['stopped', 'cranking', 'running']), z.string()).optional(),
+  ])).optional().describe('Who or what moves it; left out, the driver.'),
+  follows: z.partialRecord(z.enum(['stopped', 'cranking', 'running']), z.string()).optional()
+    .describe('The position that it takes by itself while the engine stands, is cranked or runs, unless it is set; left out, it does not follow the engine.'),
 })
 
 const rowSchema = z.strictObject({
-  /** The row is made while every axis named is in one of its positions. */
-  when: z.record(z.string(), z.array(z.string()).min(1)),
-  /** The first terminal is joined to each of the others. */
-  joins: z.array(z.string()).min(2),
-  ohm: known(z.number().min(0)).optional(),
-  ratingA: known(z.number().positive()).optional(),
+  when: z.record(z.string(), z.array(z.string()).min(1))
+    .describe('Positions by axis: the row is made while every axis named is in one of its positions.'),
+  joins: z.array(z.string()).min(2)
+    .describe('Terminals that are then joined: the first to each of the others.'),
+  ohm: known(z.number().min(0)).optional()
+    .describe(`Each closed contact, ohm; left out, the record's assumed contact, else ${partDefaults.switchContactMohm.value} mΩ.`),
+  ratingA: known(z.number().positive()).optional()
+    .describe('Amps that it is made to switch, for people; no answer depends on it.'),
 })
 
 const resistorSchema = z.strictObject({
-  between: z.tuple([z.string(), z.string()]),
-  axis: z.string(),
-  /** Ohms at positions of a continuous axis, straight lines between them. */
-  ohmAt: z.array(z.tuple([z.number(), z.number().min(0)])).min(1),
+  between: z.tuple([z.string(), z.string()]).describe('Its two terminals.'),
+  axis: z.string().describe('The axis that moves it, one with a range.'),
+  ohmAt: z.array(z.tuple([z.number(), z.number().min(0)])).min(1)
+    .describe('Pairs of a number on that axis and the ohms there, with straight lines between them.'),
 })
 
 const params = z.object({
-  axes: z.record(z.string(), axisSchema),
-  rows: z.record(z.string(), rowSchema).optional(),
-  resistors: z.record(z.string(), resistorSchema).optional(),
+  axes: z.record(z.string(), axisSchema)
+    .describe('The ways in which it is moved, by name: a stalk that turns and tilts has two.'),
+  rows: z.record(z.string(), rowSchema).optional()
+    .describe('Its contacts, by name, as a switch table shows them; left out, it has none.'),
+  resistors: z.record(z.string(), resistorSchema).optional()
+    .describe('Resistances that it moves, by name, as in a dimmer or a sender; left out, it has none.'),
 })
 type ControlParams = z.infer<typeof params>
 

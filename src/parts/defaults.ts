@@ -21,17 +21,17 @@ export function recordOr(ctx: BuildContext, key: 'contactOhm' | 'relayContactOhm
   return value === undefined ? usual : { value, why: ctx.assume.why ?? 'assumed throughout', source: 'the record' }
 }
 
-/** A switch contact, 10 mΩ unless the record assumes otherwise. */
+/** A switch contact, unless the record assumes otherwise. */
 export function switchContact(ctx: BuildContext): Default {
   return recordOr(ctx, 'contactOhm', standard(partDefaults.switchContactMohm, MILLI))
 }
 
-/** A sound joint, 2 mΩ unless the record assumes otherwise. */
+/** A sound joint, unless the record assumes otherwise. */
 export function soundJoint(ctx: BuildContext): Default {
   return recordOr(ctx, 'jointOhm', standard(partDefaults.jointMohm, MILLI))
 }
 
-/** A relay's contact, 5 mΩ unless the record assumes otherwise. */
+/** A relay's contact, unless the record assumes otherwise. */
 export function relayContact(ctx: BuildContext): Default {
   return recordOr(ctx, 'relayContactOhm', standard(partDefaults.relayContactMohm, MILLI))
 }

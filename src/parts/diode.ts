@@ -3,7 +3,12 @@ import { known, type PartKind } from '../record/index.ts'
 import { practice } from './defaults.ts'
 
 const params = z.object({
-  forwardV: known(z.number().positive()).optional(), ratedA: known(z.number().positive()).optional(), ohm: known(z.number().min(0)).optional(),
+  forwardV: known(z.number().positive()).optional()
+    .describe('Volts that it keeps back at its rated amps; left out, a silicon diode.'),
+  ratedA: known(z.number().positive()).optional()
+    .describe('Amps at which those volts are stated; left out, a small silicon diode.'),
+  ohm: known(z.number().min(0)).optional()
+    .describe('The part of it that is plain resistance, ohm; left out, a small part, by its rated amps.'),
 })
 
 /** A diode: current from anode to cathode only. */

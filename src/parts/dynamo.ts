@@ -4,19 +4,24 @@ import { regulation } from '../standards/index.ts'
 import { bySystem, practice } from './defaults.ts'
 
 const params = z.object({
-  ratedV: known(z.number().positive()).optional(),
-  ratedA: known(z.number().positive()).optional(),
-  /** Dynamo speeds at which it reaches its cut-in volts and its full output. */
-  cutInRpm: known(z.number().positive()).optional(),
-  fullOutputRpm: known(z.number().positive()).optional(),
-  /** Dynamo turns a turn of the engine. */
-  ratio: known(z.number().positive()).optional(),
-  fieldOhm: known(z.number().positive()).optional(),
-  armatureOhm: known(z.number().positive()).optional(),
-  /** Where the field's second end sits: on the case, or on D (then the regulator earths F). */
-  fieldTo: known(z.enum(['case', 'D'])).optional(),
-  /** Residual magnetism: for the vehicle's earth, the other way, or gone. */
-  residual: known(z.enum(['right', 'reversed', 'none'])).optional(),
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts on its plate; left out, those of the system.'),
+  ratedA: known(z.number().positive()).optional()
+    .describe('Amps on its plate; left out, those of a dynamo of usual size.'),
+  cutInRpm: known(z.number().positive()).optional()
+    .describe('Its own speed, turns a minute, at which it reaches cut-in volts without load; left out, a small dynamo, warm.'),
+  fullOutputRpm: known(z.number().positive()).optional()
+    .describe('Its own speed, turns a minute, at which it gives its rated amps; left out, a small dynamo.'),
+  ratio: known(z.number().positive()).optional()
+    .describe('Its turns for one turn of the engine; left out, pulleys of usual size.'),
+  fieldOhm: known(z.number().positive()).optional()
+    .describe('Field windings, ohm; left out, a field that takes a usual share of the rated amps.'),
+  armatureOhm: known(z.number().positive()).optional()
+    .describe('Armature with its brushes, ohm; left out, what gives the rated amps at full-output speed.'),
+  fieldTo: known(z.enum(['case', 'D'])).optional()
+    .describe('Where the second end of the field sits: on the case, or on D (then the regulator earths F); left out, on the case.'),
+  residual: known(z.enum(['right', 'reversed', 'none'])).optional()
+    .describe('Magnetism left in its iron: right for the vehicle\'s earth, reversed or none; left out, right.'),
 })
 
 /** Cut-in and regulated volts to rated volts: those of a published 12 V regulator. */

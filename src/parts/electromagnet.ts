@@ -1,26 +1,37 @@
 import * as z from 'zod'
 import { known, type ElementSpec, type Params, type PartKind, type TerminalSpec } from '../record/index.ts'
+import { partDefaults } from '../standards/index.ts'
 import { checkPull, checkWindings, makeBobbin, windingSchema, type Bobbin, type WindingParams } from './bobbin.ts'
 import { practice, relayContact } from './defaults.ts'
 
 const contactSchema = z.strictObject({
-  from: z.string(), to: z.string(),
-  /** In which state of the armature it is closed. */
-  closed: z.enum(['pulled', 'released']).optional(),
-  ohm: known(z.number().min(0)).optional(), ratingA: known(z.number().positive()).optional(),
+  from: z.string().describe('One end of the contact.'),
+  to: z.string().describe('Its other end.'),
+  closed: z.enum(['pulled', 'released']).optional()
+    .describe('The state of the armature in which it is closed; left out, pulled.'),
+  ohm: known(z.number().min(0)).optional()
+    .describe(`Closed contact, ohm; left out, the record's assumed relay contact, else ${partDefaults.relayContactMohm.value} mΩ.`),
+  ratingA: known(z.number().positive()).optional()
+    .describe('Amps that it is made to switch, for people; no answer depends on it.'),
 })
 
 const params = z.object({
-  windings: z.record(z.string(), windingSchema).optional(),
-  contacts: z.record(z.string(), contactSchema).optional(),
-  /** Ampere-turns at which the armature pulls and lets go. */
-  pullAt: known(z.number().positive()).optional(),
-  releaseAt: known(z.number().positive()).optional(),
-  /** For a plain relay: volts over its first winding instead. */
-  pullV: known(z.number().positive()).optional(),
-  releaseV: known(z.number().positive()).optional(),
-  pullMs: known(z.number().min(0)).optional(),
-  releaseMs: known(z.number().min(0)).optional(),
+  windings: z.record(z.string(), windingSchema).optional()
+    .describe('Windings on its core, by name; left out, one from 86 to 85, named coil.'),
+  contacts: z.record(z.string(), contactSchema).optional()
+    .describe('Contacts that its armature moves, by name; left out, one from 30 to 87, named make.'),
+  pullAt: known(z.number().positive()).optional()
+    .describe('Ampere-turns, of all windings together, at which the armature pulls; left out, those at pullV.'),
+  releaseAt: known(z.number().positive()).optional()
+    .describe('Ampere-turns below which it lets go; left out, those at releaseV, else well below its pull.'),
+  pullV: known(z.number().positive()).optional()
+    .describe('Volts over its first winding at which a plain relay pulls; left out, a usual share of the system\'s volts.'),
+  releaseV: known(z.number().positive()).optional()
+    .describe('Volts over its first winding below which a plain relay lets go; left out, well below its pull.'),
+  pullMs: known(z.number().min(0)).optional()
+    .describe('Time that it takes to pull, milliseconds; left out, a small relay.'),
+  releaseMs: known(z.number().min(0)).optional()
+    .describe('Time that it takes to let go, milliseconds; left out, a small relay.'),
 })
 type MagnetParams = z.infer<typeof params>
 

@@ -2,7 +2,10 @@ import * as z from 'zod'
 import { known, type PartKind } from '../record/index.ts'
 import { bySystem, practice } from './defaults.ts'
 
-const params = z.object({ ratedA: known(z.number().positive()).optional(), ratedV: known(z.number().positive()).optional() })
+const params = z.object({
+  ratedA: known(z.number().positive()).optional().describe('Mean amps that it takes at its rated volts; left out, a usual single horn.'),
+  ratedV: known(z.number().positive()).optional().describe('Volts at which those amps are stated; left out, those of the system.'),
+})
 
 /** A horn: a stated resistance from its rated amps. */
 export const horn: PartKind = {

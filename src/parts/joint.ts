@@ -1,8 +1,13 @@
 import * as z from 'zod'
 import { known, type ElementSpec, type Params, type PartKind } from '../record/index.ts'
+import { partDefaults } from '../standards/index.ts'
 import { soundJoint } from './defaults.ts'
 
-const params = z.object({ ways: known(z.int().min(2).max(60)).optional(), ohm: known(z.number().min(0)).optional() })
+const params = z.object({
+  ways: known(z.int().min(2).max(60)).optional().describe('Number of its ends, named 1, 2, 3 …; left out, two.'),
+  ohm: known(z.number().min(0)).optional()
+    .describe(`From way 1 to each other way, ohm; left out, the record's assumed joint, else ${partDefaults.jointMohm.value} mΩ.`),
+})
 const waysOf = (raw: Params) => (typeof raw.ways === 'number' ? raw.ways : 2)
 
 /** A terminal block, bullet sleeve or bus bar: way 1 joined to every other way. */

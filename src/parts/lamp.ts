@@ -4,22 +4,27 @@ import { findLamp, nameSource, partDefaults } from '../standards/index.ts'
 import { practice, standard } from './defaults.ts'
 
 const filamentSchema = z.strictObject({
-  title: z.string().optional(),
-  from: z.string().optional(), to: z.string().optional(),
-  powerW: known(z.number().positive()).optional(),
-  ratedV: known(z.number().positive()).optional(),
-  coldRatio: known(z.number().min(1).max(30)).optional(),
+  title: z.string().optional().describe('What people call it; left out, its name.'),
+  from: z.string().optional().describe('The end at which it begins; left out, an end of the filament\'s own name.'),
+  to: z.string().optional().describe('The end at which it ends; left out, out.'),
+  powerW: known(z.number().positive()).optional()
+    .describe('Watts at its rated volts; left out, the listed watts of that filament of the bulb, else a small bulb.'),
+  ratedV: known(z.number().positive()).optional().describe('Volts at which its watts are stated; left out, as the lamp.'),
+  coldRatio: known(z.number().min(1).max(30)).optional().describe('Its hot resistance to its cold one; left out, as the lamp.'),
 })
 
 const params = z.object({
-  /** A bulb's category or trade number, such as P21/5W; its test volts and the watts there are looked up. */
-  bulb: known(z.string()).optional(),
-  powerW: known(z.number().positive()).optional(),
-  ratedV: known(z.number().positive()).optional(),
-  coldRatio: known(z.number().min(1).max(30)).optional(),
-  colour: z.string().optional(),
-  /** For a bulb of several filaments; each joins `from` (its own id by default) to `to` (`out` by default). */
-  filaments: z.record(z.string(), filamentSchema).optional(),
+  bulb: known(z.string()).optional()
+    .describe('Category or trade number of the bulb, such as P21/5W, by which its volts and watts are looked up; left out, they are as stated here.'),
+  powerW: known(z.number().positive()).optional()
+    .describe('Watts at its rated volts, for a bulb of one filament; left out, the listed watts of the bulb, else a small bulb.'),
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts at which its watts are stated; left out, the listed volts of the bulb, else those of the system.'),
+  coldRatio: known(z.number().min(1).max(30)).optional()
+    .describe(`Its hot resistance to its cold one; left out, ${partDefaults.lampColdRatio.value}.`),
+  colour: z.string().optional().describe('Colour of its light, as a word, for people; no answer depends on it.'),
+  filaments: z.record(z.string(), filamentSchema).optional()
+    .describe('The filaments of a bulb that has several, by name, such as stop and tail; left out, it has one, from in to out.'),
 })
 type LampParams = z.infer<typeof params>
 
@@ -67,7 +72,7 @@ function filamentElement(raw: LampParams, id: string, one: Filament, ctx: BuildC
   }
 }
 
-/** P ~ V^1.55 about the rated point, as the current's 0.55 has it. */
+/** P ~ V·I about the rated point: watts follow the volts once more than the current does. */
 const POWER_EXPONENT = 1 + partDefaults.lampCurrentExponent.value
 
 /**

@@ -3,13 +3,14 @@ import { known, type ElementSpec, type PartKind } from '../record/index.ts'
 import { practice } from './defaults.ts'
 
 const params = z.object({
-  ratedV: known(z.number().positive()).optional(),
-  ratedA: known(z.number().positive()).optional(),
-  /** Volts across the diodes alone at the rated current. */
-  forwardV: known(z.number().positive()).optional(),
-  /** Lit either way round. */
-  bridge: known(z.boolean()).optional(),
-  colour: z.string().optional(),
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts at which it is fully lit; left out, those of the system.'),
+  ratedA: known(z.number().positive()).optional()
+    .describe('Amps that it takes then; left out, a small LED lamp.'),
+  forwardV: known(z.number().positive()).optional()
+    .describe('Volts across its diodes alone, without the resistor, at those amps; left out, one red or amber diode.'),
+  bridge: known(z.boolean()).optional().describe('Whether it lights either way round; left out, one way only.'),
+  colour: z.string().optional().describe('Colour of its light, as a word, for people; no answer depends on it.'),
 })
 
 /** An LED lamp or LED warning lamp with its series resistor: an exponential law, and a direction. */

@@ -1,4 +1,13 @@
-import type { ElementSpec, Law, Now, StateSpec, View } from '../record/index.ts'
+import * as z from 'zod'
+import { known, type ElementSpec, type Law, type Now, type StateSpec, type View } from '../record/index.ts'
+
+/** What the record states of one brush of a motor. */
+export const brushSchema = z.strictObject({
+  ratedA: known(z.number().positive()).optional()
+    .describe('Amps that it takes while running at its rated volts; left out, a usual motor of the kind.'),
+  stalledOhm: known(z.number().positive()).optional()
+    .describe('Resistance while it stands, ohm; left out, what makes it take several times its running amps.'),
+})
 
 /** One pair of brushes of a motor. */
 export interface Brush { readonly id: string; readonly from: string; readonly to: string; readonly ratedV: number; readonly ratedA: number; readonly stalledOhm: number }

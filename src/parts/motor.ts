@@ -1,16 +1,14 @@
 import * as z from 'zod'
 import { known, type Params, type PartKind } from '../record/index.ts'
 import { bySystem, practice } from './defaults.ts'
-import { motorElements } from './motor-law.ts'
-
-const brushSchema = z.strictObject({ ratedA: known(z.number().positive()).optional(), stalledOhm: known(z.number().positive()).optional() })
+import { brushSchema, motorElements } from './motor-law.ts'
 
 const params = z.object({
-  ratedV: known(z.number().positive()).optional(),
-  ratedA: known(z.number().positive()).optional(),
-  stalledOhm: known(z.number().positive()).optional(),
-  /** A motor of several speeds: each brush (`low`, `high`) with its own figures, all against `out`. */
-  brushes: z.record(z.string(), brushSchema).optional(),
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts at which its running amps are stated; left out, those of the system.'),
+  ...brushSchema.shape,
+  brushes: z.record(z.string(), brushSchema).optional()
+    .describe('For a motor of several speeds, each brush by its end, such as low and high, with its own figures, all against out; left out, it has one speed, from in to out.'),
 })
 type MotorParams = z.infer<typeof params>
 

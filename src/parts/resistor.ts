@@ -3,10 +3,12 @@ import { known, type PartKind } from '../record/index.ts'
 import { practice } from './defaults.ts'
 
 const params = z.object({
-  ohm: known(z.number().min(0)).optional(),
-  /** Or watts at rated volts, as a heater states it. */
-  powerW: known(z.number().positive()).optional(),
-  ratedV: known(z.number().positive()).optional(),
+  ohm: known(z.number().min(0)).optional()
+    .describe('Its resistance, ohm; left out, by its watts, and without these a figure that is only a guess.'),
+  powerW: known(z.number().positive()).optional()
+    .describe('Watts at its rated volts, as a heater states them, in place of ohm; left out, they play no part.'),
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts at which its watts are stated; left out, those of the system.'),
 })
 
 /** A resistor, ballast, heater or anything that behaves as a plain resistance. */

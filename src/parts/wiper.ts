@@ -1,23 +1,24 @@
 import * as z from 'zod'
 import { known, type ElementSpec, type Params, type PartKind, type PhaseSpec, type View } from '../record/index.ts'
+import { partDefaults } from '../standards/index.ts'
 import { bySystem, practice, switchContact } from './defaults.ts'
-import { motorElements } from './motor-law.ts'
-
-const brushSchema = z.strictObject({ ratedA: known(z.number().positive()).optional(), stalledOhm: known(z.number().positive()).optional() })
-
-const params = z.object({
-  ratedV: known(z.number().positive()).optional(),
-  /** `low` and, for two speeds, `high`. */
-  brushes: z.record(z.string(), brushSchema).optional(),
-  /** The cam's positions in order; the first is where the blades park. */
-  camPositions: z.array(z.string()).min(2).optional(),
-  /** While parked the park terminal is joined to `out`, which brakes the motor. */
-  brakes: known(z.boolean()).optional(),
-  parkOhm: known(z.number().min(0)).optional(),
-})
-type WiperParams = z.infer<typeof params>
+import { brushSchema, motorElements } from './motor-law.ts'
 
 const CAM = ['parked', 'rising', 'across', 'returning']
+
+const params = z.object({
+  ratedV: known(z.number().positive()).optional()
+    .describe('Volts at which its running amps are stated; left out, those of the system.'),
+  brushes: z.record(z.string(), brushSchema).optional()
+    .describe('Its brushes by name: low and, for two speeds, high; left out, low alone.'),
+  camPositions: z.array(z.string()).min(2).optional()
+    .describe(`Positions of its cam in order, the first where the blades park; left out, ${CAM.join(', ')}.`),
+  brakes: known(z.boolean()).optional()
+    .describe('Whether the cam, while parked, joins park to out, which brakes the motor; left out, it only opens.'),
+  parkOhm: known(z.number().min(0)).optional()
+    .describe(`Closed park contact, ohm; left out, the record's assumed contact, else ${partDefaults.switchContactMohm.value} mΩ.`),
+})
+type WiperParams = z.infer<typeof params>
 
 /**
  * A self-parking wiper motor. Its cam joins `park` to `feed` everywhere but where the blades rest; there the

@@ -14,12 +14,17 @@ function allowInside(schema: z.ZodType, fits: z.ZodType): z.ZodType {
   if (schema instanceof z.ZodOptional) {
     const inner = schema.unwrap() as z.ZodType
     const allowed = allowInside(inner, fits)
-    return allowed === inner ? schema : allowed.optional()
+    return allowed === inner ? schema : described(allowed.optional(), schema.description)
   }
   if (schema instanceof z.ZodObject) return allowFits(schema, fits)
   if (!(schema instanceof z.ZodRecord)) return schema
   const entry = allowInside(schema.valueType as z.ZodType, fits)
   const withFits = entry instanceof z.ZodObject
     ? z.core.clone(entry, { ...entry.def, shape: { ...entry.shape, fits: fits.optional() } }) : entry
-  return withFits === schema.valueType ? schema : z.core.clone(schema, { ...schema.def, valueType: withFits })
+  return withFits === schema.valueType ? schema : described(z.core.clone(schema, { ...schema.def, valueType: withFits }), schema.description)
+}
+
+/** A schema made anew says of itself what the one it stands for said. */
+function described<T extends z.ZodType>(schema: T, description: string | undefined): T {
+  return description === undefined ? schema : schema.describe(description)
 }

@@ -85,7 +85,7 @@ export type Law =
   | { readonly kind: 'open' }
   /** Zero ohm merges the ends. */
   | { readonly kind: 'resistor'; readonly ohm: number }
-  /** I = I0·u·(u² + e²)^−0.225 with u = V/ratedV, I0 = ratedW/ratedV, e = coldRatio^(−1/0.45). */
+  /** I = I0·u·(u² + e²)^(−q/2) with u = V/ratedV, I0 = ratedW/ratedV, e = coldRatio^(−1/q), q = 1 less the exponent of the current. */
   | { readonly kind: 'filament'; readonly ratedV: number; readonly ratedW: number; readonly coldRatio: number }
   /** Conducts from `from` to `to`: I = Is·(exp(Vj/(n·Vt)) − 1), V = Vj + I·ohm, with Is set by forwardV at ratedA. */
   | { readonly kind: 'diode'; /** Over junction and resistance together. */ readonly forwardV: number; readonly ratedA: number; readonly emission: number; readonly ohm: number }

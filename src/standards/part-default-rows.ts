@@ -1,3 +1,4 @@
+import { lampExponents } from './lamp-rows.ts'
 import type { Sourced } from './sources.ts'
 
 /** A figure taken where nobody measured or stated one, with the band it may lie in. Always shown as assumed. */
@@ -16,8 +17,8 @@ export const partDefaults = {
   fuseClipsMohm: { item: 'fuse clips, without the element of the fuse', value: 3, source: 'common-practice', status: 'common practice' },
   fixingMohm: { item: 'fixing on clean metal', value: 1, source: 'common-practice', status: 'common practice' },
   lampColdRatio: { item: 'hot over cold resistance of a filament', value: 12, low: 8, high: 15, source: 'common-practice', status: 'common practice', note: 'the band is what test windows cover; 15 is the figure read for a mains lamp' },
-  lampCurrentExponent: { item: 'lamp current by volts', value: 0.55, source: 'wikipedia-rerating', status: 'read' },
-  lampFluxExponent: { item: 'lamp light by volts', value: 3.4, low: 3.4, high: 3.5, source: 'wikipedia-rerating', status: 'read' },
+  lampCurrentExponent: { item: 'lamp current by volts', value: lampExponents.current.value, source: 'wikipedia-rerating', status: 'read' },
+  lampFluxExponent: { item: 'lamp light by volts', value: lampExponents.flux.value, low: lampExponents.flux.value, high: lampExponents.flux.toValue, source: 'wikipedia-rerating', status: 'read' },
   chargeCellV: { item: 'counter-voltage of a cell while it takes charge', value: 2.25, source: 'common-practice', status: 'common practice' },
   plainCoil12Ohm: { item: '12 V coil without ballast, primary', value: 3, low: 2.8, high: 3.5, source: 'common-practice', status: 'common practice', note: '12 V / 3 ohm is the usual 4 A' },
   coil6Ohm: { item: '6 V coil, primary', value: 1.5, low: 1, high: 1.6, source: 'common-practice', status: 'common practice', note: '6 V / 1.5 ohm is the usual 4 A' },

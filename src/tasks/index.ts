@@ -4,7 +4,7 @@ export const loadTask = {
   solveVehicle: async () => (await import('./solve-vehicle.ts')).solveVehicle,
   checkVehicle: async () => (await import('./check-vehicle.ts')).checkVehicle,
   meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
-  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts') }),
+  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts') }),
 } as const
 
 export type { CheckedWiring } from './check-vehicle.ts'

@@ -19,7 +19,8 @@ export interface Facts {
   /** What a person does not know who has never opened one. */
   readonly plain: string
 }
-export interface FactRow { readonly name: string; readonly said: string }
+/** `source` says where a figure comes from that the record does not give. */
+export interface FactRow { readonly name: string; readonly said: string; readonly source?: string }
 
 /** Facts of a wire, a part or a splice; null where the vehicle has none of that id. */
 export function factsOf(live: LiveVehicle, solved: SolvedSetting, pick: Pick): Facts | null {
@@ -43,14 +44,14 @@ function wireFacts(live: LiveVehicle, solved: SolvedSetting, wire: WiringWire): 
   const result = solved.wires[wire.id], conductor = describeConductor(live.wiring, wire)
   const ends = wire.ends.flatMap(({ at }, i): FactRow[] => at === null ? [] : [{ name: `At ${i === 0 ? from : to}`, said: sayVolts(solved.voltages[at]) }])
   return {
-    pick: { kind: 'wire', id: wire.id }, kicker: `Wire ${wire.tag ?? wire.id}`, colour,
+    pick: { kind: 'wire', id: wire.id }, kicker: `Wire ${wire.id}${wire.tag === undefined || wire.tag === wire.id ? '' : `, tagged ${wire.tag}`}`, colour,
     title: [colour.words, size === '' ? 'size not known' : typeof wire.sizeMm2 === 'number' ? `${size} mm²` : size].join(', '),
     under: `${from} to ${to}${conductor.lengthMm === null ? '' : ` · ${Math.round(conductor.lengthMm).toLocaleString('en')} mm`}`,
     rows: [
       ...ends,
       { name: 'Current', said: result?.amps === null ? 'undetermined: a loop without resistance' : sayFlow(result?.amps ?? 0) },
       { name: 'Lost in it', said: sayDrop(result?.dropV) },
-      { name: 'Copper', said: `${Number((conductor.ohm * 1000).toPrecision(3))} mΩ · ${conductor.source}` },
+      { name: 'Copper', said: `${Number((conductor.ohm * 1000).toPrecision(3))} mΩ`, source: conductor.source },
       ...wire.loom === undefined ? [] : [{ name: 'Loom', said: wire.loom === 'separate' ? 'separate' : live.wiring.looms.get(wire.loom)?.title ?? wire.loom }],
     ],
     judgement: judgeWire(solved, wire, result?.amps ?? null, from, to), plain: '',
@@ -132,7 +133,7 @@ function stateRows(part: WiringPart, model: PartModel | undefined, solved: Solve
 function terminalRows(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): FactRow[] {
   return [...part.terminals.values()].map(({ id, marking }) => {
     const point = `${part.id}:${id}`
-    const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `wire ${wire.tag ?? wire.id} ${wireColour(wire).letters}`)
+    const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `wire ${wire.id} ${wireColour(wire).letters}`)
     const seat = [...live.wiring.fixings.values()].find(({ joins }) => joins.includes(point))?.joins.find((other) => other !== point)
     const joined = [...wires, ...seat === undefined ? [] : [`on ${sayPoint(live, seat)}`]].join(', ')
     return { name: `Terminal ${marking}`, said: [sayVolts(solved.voltages[point]), joined === '' ? 'no wire' : joined].join(' · ') }
@@ -160,7 +161,7 @@ function junctionFacts(live: LiveVehicle, solved: SolvedSetting, id: string): Fa
     pick: { kind: 'splice', id }, kicker: mating ? 'Connector' : 'Splice', title: mating?.title ?? id, under: `${wires.length} wires`, colour: null,
     rows: [
       ...points.map((point) => ({ name: points.length > 1 ? point : 'Now', said: sayVolts(solved.voltages[point]) })),
-      ...wires.map((wire) => ({ name: `Wire ${wire.tag ?? wire.id}`, said: `${wireColour(wire).words} · ${sayAmps(Math.abs(solved.wires[wire.id]?.amps ?? 0))}` })),
+      ...wires.map((wire) => ({ name: `Wire ${wire.id}`, said: `${wireColour(wire).words} · ${sayAmps(Math.abs(solved.wires[wire.id]?.amps ?? 0))}` })),
     ],
     judgement: '', plain: '',
   }

@@ -1,7 +1,7 @@
 import {
   prepareCircuit, solveSetting, type Circuit, type Condition, type Network, type Setting, type Solution, type SolvedSetting, type StandingState,
 } from '../circuit/index.ts'
-import { drawPaths, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
+import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { AxisSpec, Vehicle, Wiring, WiringRecord } from '../record/index.ts'
 import { openVehicle } from './open-vehicle.ts'
@@ -41,10 +41,10 @@ export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): Ope
   return { ok: true, live: { record, vehicle, choices: choices ?? readChoices(record), wiring, circuit, scene: drawPaths(wiring, models, sheet) } }
 }
 
-/** The same vehicle drawn for a sheet of another size, or one circuit of it. */
-export function redrawLive(live: LiveVehicle, sheet: Sheet, circuit: string | null): LiveVehicle {
+/** The same vehicle drawn for a sheet of another size, or one circuit of it, to be read or to be seen as a whole. */
+export function redrawLive(live: LiveVehicle, sheet: Sheet, circuit: string | null, whole = false): LiveVehicle {
   const models = new Map(live.circuit.network.parts.map(({ id, model }) => [id, model]))
-  return { ...live, scene: drawPaths(live.wiring, models, sheet, circuit) }
+  return { ...live, scene: whole ? drawWhole(live.wiring, models, sheet, circuit) : drawPaths(live.wiring, models, sheet, circuit) }
 }
 
 /** One axis of one control, as the page lays it out. */
@@ -98,7 +98,7 @@ export function sayLit({ circuit }: LiveVehicle, solved: SolvedSetting): string 
     const part = circuit.network.wiring.parts.get(id.split('.')[0])
     return [`${part?.title ?? id}${spec.id === '' ? '' : ` (${spec.title ?? spec.id})`} ${lampText(lamp).text}`]
   })
-  return lit.length === 0 ? 'No lamp is lit.' : `Lit: ${lit.join(', ')}.`
+  return lit.length === 0 ? 'Nothing is lit.' : `Lit: ${lit.join(', ')}.`
 }
 
 /** What a person should be told of the setting as a whole. */
@@ -143,10 +143,22 @@ export function sayAssumed({ circuit }: LiveVehicle): AssumedLine[] {
   const lines = new Map<string, string[]>()
   for (const { path, value, why, source } of circuit.network.assumed) {
     const shown = typeof value === 'number' ? String(Math.round(value * 1e4) / 1e4) : String(value)
-    const said = `${lastWord(path)} ${shown}: ${why} (${source})`
+    const said = `${sayValue(lastWord(path), shown)}: ${why} (${source})`
     lines.set(said, [...lines.get(said) ?? [], path])
   }
   return [...lines].map(([said, where]) => ({ said, where })).sort((a, b) => b.where.length - a.where.length)
 }
 
 const lastWord = (path: string) => path.split('.').at(-1) ?? path
+
+const UNITS: Readonly<Record<string, string>> = { ohm: 'Ω', v: 'V', a: 'A', w: 'W', mm: 'mm', mm2: 'mm²', c: '°C', s: 's' }
+
+/** A field and its value in words: `jointOhm` 0.002 is a joint of 0.002 Ω. */
+function sayValue(field: string, shown: string): string {
+  if (field === 'ohmPerM') return `Resistance of a metre ${shown} Ω`
+  if (field === 'ohm') return `Resistance ${shown} Ω`
+  const words = field.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase().split(' ')
+  const unit = words.length > 1 ? UNITS[words[words.length - 1]] : undefined
+  const name = (unit === undefined ? words : words.slice(0, -1)).join(' ')
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)} ${shown}${unit === undefined ? '' : ` ${unit}`}`
+}

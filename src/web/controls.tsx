@@ -13,14 +13,10 @@ interface ControlsProps {
 /** Every control of the vehicle, from the record alone; then the engine and the battery. */
 export const Controls = memo(function Controls({ opened, positions, setting, rest, move }: ControlsProps) {
   if (!opened) return <section className="controls" aria-label="Controls" />
-  const set = (key: string, position: string | number | null) => {
-    const others = Object.fromEntries(Object.entries(setting.controls).filter(([other]) => other !== key))
-    move({ controls: position === null ? others : { ...others, [key]: position } })
-  }
   return (
     <section className="controls" aria-label="Controls">
       <h2>Turn the controls</h2>
-      {opened.axes.map((axis) => <Axis key={axis.key} axis={axis} position={setting.controls[axis.key] ?? positions[axis.key] ?? axis.spec.rest} isSet={axis.key in setting.controls} set={set} />)}
+      <Axes axes={opened.axes} of="" positions={positions} setting={setting} move={move} />
       {opened.turns ? (
         <Steps legend="Engine" name="engine" steps={ENGINE} now={String(setting.engine)} choose={(engine) => { move({ engine: engine as Setting['engine'] }) }} />
       ) : null}
@@ -30,6 +26,21 @@ export const Controls = memo(function Controls({ opened, positions, setting, res
   )
 })
 
+interface AxesProps extends Pick<ControlsProps, 'positions' | 'setting' | 'move'> {
+  readonly axes: readonly PanelAxis[]
+  /** Told apart from the same control elsewhere on the page. */
+  readonly of: string
+}
+
+/** Controls to be turned, one after the other. */
+export function Axes({ axes, of, positions, setting, move }: AxesProps) {
+  const set = (key: string, position: string | number | null) => {
+    const others = Object.fromEntries(Object.entries(setting.controls).filter(([other]) => other !== key))
+    move({ controls: position === null ? others : { ...others, [key]: position } })
+  }
+  return axes.map((axis) => <Axis key={axis.key} of={of} axis={axis} position={setting.controls[axis.key] ?? positions[axis.key] ?? axis.spec.rest} isSet={axis.key in setting.controls} set={set} />)
+}
+
 const ENGINE: readonly Step[] = [
   { value: 'stopped', said: 'stopped' }, { value: 'stopped-open', said: 'stopped, points open' },
   { value: 'cranking', said: 'cranking' }, { value: 'idle', said: 'idle' }, { value: 'cruise', said: 'cruise' },
@@ -37,15 +48,16 @@ const ENGINE: readonly Step[] = [
 const BATTERY: readonly Step[] = [{ value: 'full', said: 'full' }, { value: 'low', said: 'low' }]
 const BY_ITSELF = ' '
 
-interface AxisProps { readonly axis: PanelAxis, readonly position: string | number, readonly isSet: boolean, readonly set: (key: string, position: string | number | null) => void }
+interface AxisProps { readonly of: string, readonly axis: PanelAxis, readonly position: string | number, readonly isSet: boolean, readonly set: (key: string, position: string | number | null) => void }
 
-function Axis({ axis: { key, title, spec }, position, isSet, set }: AxisProps) {
+function Axis({ of, axis: { key, title, spec }, position, isSet, set }: AxisProps) {
+  const name = of + key
   if (spec.range) return <Slider title={title} range={spec.range} position={Number(position)} choose={(value) => { set(key, value) }} />
   const steps = spec.positions.map((value): Step => ({ value, said: value }))
-  if (!spec.follows) return <Steps legend={title} name={key} steps={steps} now={String(position)} choose={(value) => { set(key, value) }} note={noteOf(spec)} />
+  if (!spec.follows) return <Steps legend={title} name={name} steps={steps} now={String(position)} choose={(value) => { set(key, value) }} note={noteOf(spec)} />
   const byItself: Step = { value: BY_ITSELF, said: 'as the engine' }
   return (
-    <Steps legend={title} name={key} steps={[byItself, ...steps]} now={isSet ? String(position) : BY_ITSELF} note={noteOf(spec)}
+    <Steps legend={title} name={name} steps={[byItself, ...steps]} now={isSet ? String(position) : BY_ITSELF} note={noteOf(spec)}
       choose={(value) => { set(key, value === BY_ITSELF ? null : value) }} />
   )
 }

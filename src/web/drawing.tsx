@@ -1,57 +1,49 @@
-import { memo, useEffect, useLayoutEffect, useRef, useState, type MouseEvent, type PointerEvent } from 'react'
+import { memo, useCallback, useEffect, useLayoutEffect, useRef, useState, type PointerEvent } from 'react'
 import type { DrawnGroup } from '../draw/index.ts'
 import type { Pick } from '../tasks/index.ts'
-import type { Findable, SheetSize } from './messages.ts'
+import type { DrawingSize, Findable, SheetSize, View } from './messages.ts'
+import { UnderDrawing } from './under-drawing.tsx'
 import type { Shown } from './use-vehicle.ts'
 
 interface DrawingProps {
   readonly shown: Shown
   readonly picked: Pick | null
   readonly pick: (pick: Pick | null) => void
-  readonly measure: (sheet: SheetSize) => void
-  /** The circuit drawn alone, or null for the whole vehicle. */
-  readonly circuit: string | null
-  readonly drawCircuit: (circuit: string | null) => void
+  /** What is drawn at present, and how another view is asked for. */
+  readonly view: View
+  readonly show: (change: Partial<View>) => void
 }
 
 /** Steps of enlargement; at 1 the lettering is 12 px high, and it is never read smaller. */
 const STEPS = [1, 1.25, 1.6, 2]
+const LETTER = 12
 
-/** The path drawing on its sheet: it is scrolled and dragged, enlarged, or seen as a whole to find one's way. */
-export function Drawing({ shown, picked, pick, measure, circuit, drawCircuit }: DrawingProps) {
+const NO_SIZE: DrawingSize = { width: 1, height: 1, letter: LETTER, whole: false }
+
+/** The path drawing on its sheet: it is scrolled and dragged, enlarged, or seen as a whole with larger names and no wire letters. */
+export function Drawing({ shown, picked, pick, view, show }: DrawingProps) {
   const sheet = useRef<HTMLDivElement>(null)
   const [step, setStep] = useState(0)
-  const [whole, setWhole] = useState(false)
-  const size = useSheetSize(sheet, measure)
+  const measure = useCallback((size: SheetSize) => { show({ sheet: size }) }, [show])
+  const size = useSheetSize(sheet, measure, picked !== null)
   const { opened } = shown
-  const [width, height] = [opened?.width ?? 1, opened?.height ?? 1]
+  const drawn = opened?.size ?? NO_SIZE
+  const { width, height } = drawn
   const fit = Math.min(size.width / width, size.height / height)
-  const scale = whole ? Math.min(1, fit) : Math.max(STEPS[step], Math.min(1.35, fit))
+  const scale = drawn.whole ? Math.max(LETTER / drawn.letter, Math.min(1.35, fit)) : Math.max(STEPS[step], Math.min(1.35, fit))
   const drag = useDrag(sheet)
   const sought = useRef<Pick | null>(null)
-  useEffect(() => { sheet.current?.scrollTo({ left: 0, top: sheet.current.scrollHeight }) }, [width, height])
+  useEffect(() => { sheet.current?.scrollTo({ left: 0, top: 0 }) }, [width, height])
   usePaintMark(shown)
 
-  const goTo = (event: MouseEvent<SVGSVGElement>) => {
-    if (drag.moved()) return
-    const found = (event.target as Element).closest<SVGGElement>('g[data-pick]')
-    if (whole) {
-      lookAt(sheet.current, event, scale, STEPS[0])
-      setWhole(false)
-      return
-    }
+  const pickAt = (target: EventTarget) => {
+    const found = (target as Element).closest<SVGGElement>('g[data-pick]')
     pick(found ? { kind: found.dataset.kind as Pick['kind'], id: found.dataset.id ?? '' } : null)
   }
 
-  const chooseCircuit = (next: string | null) => {
-    setWhole(false)
-    drawCircuit(next)
-  }
-
   const find = (next: Pick) => {
-    setWhole(false)
     pick(next)
-    if (!isDrawn(shown, next)) drawCircuit(null)
+    if (!isDrawn(shown, next)) show({ circuit: null, whole: false })
     sought.current = next
   }
   useEffect(() => {
@@ -59,25 +51,29 @@ export function Drawing({ shown, picked, pick, measure, circuit, drawCircuit }: 
     showPicked(sheet.current, sought.current)
     sought.current = null
   })
+  const explained = shown.facts !== null
+  useEffect(() => { if (picked && explained) keepInView(sheet.current, picked) }, [picked, explained])
 
   return (
     <main className="drawing">
       <div className="tools">
-        {opened && opened.circuits.length > 1 ? <CircuitChoice circuits={opened.circuits} circuit={circuit} choose={chooseCircuit} /> : null}
+        {opened && opened.circuits.length > 1 ? <CircuitChoice circuits={opened.circuits} circuit={view.circuit} choose={(circuit) => { show({ circuit }) }} /> : null}
         {opened ? <Find findable={opened.findable} picked={picked} find={find} /> : null}
         <div className="zoom">
-          <button type="button" className="plain-button" disabled={whole || step === 0} onClick={() => { setStep(step - 1) }}>Smaller</button>
-          <button type="button" className="plain-button" disabled={whole || step === STEPS.length - 1} onClick={() => { setStep(step + 1) }}>Larger</button>
-          {fit < 1 ? <button type="button" className="plain-button" aria-pressed={whole} onClick={() => { setWhole(!whole) }}>{whole ? 'Read' : 'Whole'}</button> : null}
+          <button type="button" className="plain-button" disabled={view.whole || step === 0} onClick={() => { setStep(step - 1) }}>Smaller</button>
+          <button type="button" className="plain-button" disabled={view.whole || step === STEPS.length - 1} onClick={() => { setStep(step + 1) }}>Larger</button>
+          {fit < 1 || view.whole ? <button type="button" className="plain-button" aria-pressed={view.whole} onClick={() => { show({ whole: !view.whole, sheet: size }) }}>{view.whole ? 'Read' : 'Whole'}</button> : null}
         </div>
       </div>
       {/* A scrolled area that the keys must reach. */}
-      <div ref={sheet} className={whole ? 'sheet far' : 'sheet'} tabIndex={0} role="region" aria-label="Path drawing" {...drag.handlers}>
-        <svg width={width * scale} height={height * scale} viewBox={`0 0 ${width} ${height}`} role="img" aria-label="Wiring as paths from the supply rail to the earth rail" onClick={goTo}>
+      <div ref={sheet} className="sheet" tabIndex={0} role="region" aria-label="Path drawing" {...drag.handlers}>
+        <svg width={width * scale} height={height * scale} viewBox={`0 0 ${width} ${height}`} role="group" aria-label="Wiring as paths from the supply rail to the earth rail"
+          onClick={({ target }) => { if (!drag.moved()) pickAt(target) }}
+          onKeyDown={(event) => { if (event.key === 'Enter') pickAt(event.target) }}>
           {[...shown.groups.entries()].map(([key, group]) => <Group key={key} group={group} picked={isPicked(group, picked)} />)}
         </svg>
       </div>
-      <p className="unseen" aria-live="polite">{shown.lit}</p>
+      <UnderDrawing shown={shown} />
     </main>
   )
 }
@@ -90,7 +86,8 @@ function isPicked({ kind, id }: DrawnGroup, picked: Pick | null): boolean {
 const Group = memo(function Group({ group, picked }: { readonly group: DrawnGroup, readonly picked: boolean }) {
   const { kind, id, label, svg } = group
   const canPick = kind === 'part' || kind === 'splice' || (kind === 'wire' && label !== '')
-  return <g className={picked ? 'picked' : undefined} data-kind={kind} data-id={id} data-pick={canPick ? '' : undefined} dangerouslySetInnerHTML={{ __html: svg }} />
+  const named = canPick ? { 'data-pick': '', 'role': 'button', 'aria-label': label, 'tabIndex': -1 } : {}
+  return <g className={picked ? 'picked' : undefined} data-kind={kind} data-id={id} {...named} dangerouslySetInnerHTML={{ __html: svg }} />
 }, (a, b) => a.picked === b.picked && a.group.svg === b.group.svg && a.group.id === b.group.id)
 
 function isDrawn({ groups }: Shown, { kind, id }: Pick): boolean {
@@ -136,28 +133,37 @@ function showPicked(sheet: HTMLDivElement | null, { kind, id }: Pick): void {
   sheet.scrollBy({ left: area.x + area.width / 2 - frame.x - frame.width / 2, top: area.y + area.height / 2 - frame.y - frame.height / 2 })
 }
 
-/** The place that was tapped in the whole view, brought to the middle at reading size. */
-function lookAt(sheet: HTMLDivElement | null, event: MouseEvent<SVGSVGElement>, from: number, to: number): void {
-  if (!sheet) return
-  const area = event.currentTarget.getBoundingClientRect()
-  const [x, y] = [(event.clientX - area.x) / from * to, (event.clientY - area.y) / from * to]
-  requestAnimationFrame(() => { requestAnimationFrame(() => { sheet.scrollTo({ left: x - sheet.clientWidth / 2, top: y - sheet.clientHeight / 2 }) }) })
+/** What was clicked stays in sight when the facts take room beside it. */
+function keepInView(sheet: HTMLDivElement | null, { kind, id }: Pick): void {
+  requestAnimationFrame(() => {
+    const found = sheet?.querySelector(`g[data-kind="${kind}"][data-id="${CSS.escape(id)}"]`)
+    if (!sheet || !found) return
+    const [area, frame] = [found.getBoundingClientRect(), sheet.getBoundingClientRect()]
+    const over = (from: number, to: number, first: number, last: number) => to > last ? Math.min(to - last, from - first) : 0
+    sheet.scrollBy({ left: over(area.left - 24, area.right + 24, frame.left, frame.right), top: over(area.top - 24, area.bottom + 24, frame.top, frame.bottom) })
+  })
 }
 
 // --- the sheet's size, dragging, and how long a movement takes to be seen ---
 
-function useSheetSize(sheet: React.RefObject<HTMLDivElement | null>, measure: (size: SheetSize) => void): SheetSize {
+/** While the facts take room beside or below it, the drawing keeps its size, unless the window itself changes. */
+function useSheetSize(sheet: React.RefObject<HTMLDivElement | null>, measure: (size: SheetSize) => void, holds: boolean): SheetSize {
   const [size, setSize] = useState<SheetSize>({ width: 1, height: 1 })
-  const last = useRef(0)
+  const last = useRef<SheetSize>({ width: 0, height: 0 })
+  const frame = useRef(0)
+  const holding = useRef(holds)
+  useEffect(() => { holding.current = holds }, [holds])
   useLayoutEffect(() => {
     const element = sheet.current
     if (!element) return undefined
     let timer: ReturnType<typeof setTimeout> | undefined
     const read = () => {
+      if (holding.current && frame.current === innerWidth) return
+      frame.current = innerWidth
       const next = { width: element.clientWidth, height: element.clientHeight }
       setSize(next)
-      if (Math.abs(next.width - last.current) < 24) return
-      last.current = next.width
+      if (Math.abs(next.width - last.current.width) < 24 && Math.abs(next.height - last.current.height) < 24) return
+      last.current = next
       measure(next)
     }
     const observer = new ResizeObserver(() => {

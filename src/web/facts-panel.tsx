@@ -1,38 +1,49 @@
 import type { WireColour } from '../draw/index.ts'
-import type { AssumedLine, Facts, Pick } from '../tasks/index.ts'
+import type { Facts, PanelAxis, Setting } from '../tasks/index.ts'
+import { Axes } from './controls.tsx'
 import type { Shown } from './use-vehicle.ts'
 
-/** What was clicked, in a few facts; then what is to be said of the setting, and what the answer rests on. */
-export function FactsPanel({ shown, pick }: { readonly shown: Shown, readonly pick: (pick: Pick | null) => void }) {
-  const { facts, notes, opened, lit } = shown
-  return (
-    <aside className="facts" aria-label="Facts">
-      {facts ? <FactsOf facts={facts} close={() => { pick(null) }} /> : <p className="hint">Click or tap a wire or a part to see its volts and amps.</p>}
-      {notes.length > 0 ? (
-        <section>
-          <h2>In this setting</h2>
-          {notes.map((note) => <p key={note}>{note}</p>)}
-        </section>
-      ) : null}
-      {facts ? null : <p className="lit">{lit}</p>}
-      {opened && opened.assumed.length > 0 ? <Assumed lines={opened.assumed} /> : null}
-    </aside>
-  )
+interface FactsPanelProps {
+  readonly shown: Shown
+  readonly setting: Setting
+  readonly move: (change: Partial<Setting>) => void
+  readonly close: () => void
 }
 
-function FactsOf({ facts, close }: { readonly facts: Facts, readonly close: () => void }) {
+/** What was clicked: first what is to be thought of it, then its controls and figures, last where the figures come from. */
+export function FactsPanel({ shown: { facts, opened, positions }, setting, move, close }: FactsPanelProps) {
+  if (!facts) return null
+  const { pick } = facts
+  const axes = opened?.axes.filter(({ part }) => pick.kind === 'part' && part === pick.id) ?? []
   return (
-    <section>
+    <aside className="facts" aria-label="Facts">
       <div className="kicker"><h2>{facts.kicker}</h2><button type="button" className="plain-button" onClick={close}>Close</button></div>
       {facts.colour ? <Stripe colour={facts.colour} /> : null}
       <p className="fact-title">{facts.title}</p>
       <p className="soft">{facts.under}</p>
+      {facts.judgement === '' ? null : <p className="judgement">{facts.judgement}</p>}
+      <Turn axes={axes} positions={positions} setting={setting} move={move} />
       <dl>
         {facts.rows.map(({ name, said }, i) => <div key={`${name}${i}`}><dt>{name}</dt><dd>{said}</dd></div>)}
       </dl>
-      {facts.judgement === '' ? null : <p className="judgement">{facts.judgement}</p>}
       {facts.plain === '' ? null : <p className="soft">{facts.plain}</p>}
-    </section>
+      <Sources facts={facts} />
+    </aside>
+  )
+}
+
+function Turn({ axes, positions, setting, move }: Pick<FactsPanelProps, 'setting' | 'move'> & { readonly axes: readonly PanelAxis[], readonly positions: Shown['positions'] }) {
+  return axes.length === 0 ? null : <div className="turn"><Axes axes={axes} of="facts " positions={positions} setting={setting} move={move} /></div>
+}
+
+function Sources({ facts: { rows } }: { readonly facts: Facts }) {
+  const sources = rows.flatMap(({ name, source }) => source === undefined ? [] : [{ name, source }])
+  if (sources.length === 0) return null
+  return (
+    <details className="sources">
+      <summary>Sources</summary>
+      {sources.map(({ name, source }) => <p key={name}>{name}: {source}</p>)}
+    </details>
   )
 }
 
@@ -50,16 +61,4 @@ function Stripe({ colour: { base, tracers, words } }: { readonly colour: WireCol
 
 function slant(x: number): string {
   return `${x},16.5 ${x + 9},16.5 ${x + 16},1.5 ${x + 7},1.5`
-}
-
-function Assumed({ lines }: { readonly lines: readonly AssumedLine[] }) {
-  const count = lines.reduce((sum, { where }) => sum + where.length, 0)
-  return (
-    <details>
-      <summary>{count} values are assumed</summary>
-      <ul>
-        {lines.map(({ said, where }) => <li key={said}>{said} <span className="soft">{where.length > 3 ? `${where.slice(0, 3).join(', ')} and ${where.length - 3} more` : where.join(', ')}</span></li>)}
-      </ul>
-    </details>
-  )
 }

@@ -45,7 +45,7 @@ function Choices({ choices, vehicle, choose }: { readonly choices: VehicleChoice
     <>
       {choices.years.length > 0 ? (
         <label>Built{' '}
-          <select value={String(vehicle.year ?? '')} onChange={(event) => { choose({ ...vehicle, year: Number(event.target.value) }) }}>
+          <select value={String(spanOf(choices, vehicle.year) ?? '')} onChange={(event) => { choose({ ...vehicle, year: Number(event.target.value) }) }}>
             {choices.years.map(({ year, said }) => <option key={year} value={year}>{said}</option>)}
           </select>
         </label>
@@ -73,6 +73,12 @@ function Choices({ choices, vehicle, choose }: { readonly choices: VehicleChoice
       ))}
     </>
   )
+}
+
+/** The year that stands for the span in which a year lies. */
+function spanOf({ years }: VehicleChoices, year: number | undefined): number | undefined {
+  if (year === undefined) return undefined
+  return (years.findLast((span) => span.year <= year) ?? years[0])?.year
 }
 
 function OpenFile({ openText }: { readonly openText: (text: string) => void }) {

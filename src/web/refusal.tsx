@@ -6,7 +6,7 @@ export function Refusal({ refused }: { readonly refused: Extract<Answer, { say: 
     <main className="refusal" role="alert">
       <h2>{refused.said}</h2>
       <ul>{refused.sentences.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
-      {refused.choices ? <p className="soft">Say more of the vehicle above, or mend the record.</p> : null}
+      <p>{refused.choices ? 'Say more of the vehicle above, or mend the record and load this page again.' : 'Mend the record in its file and load this page again.'}</p>
     </main>
   )
 }

@@ -1,8 +1,7 @@
 import { useCallback, useEffect, useReducer, useRef } from 'react'
 import type { DrawnGroup } from '../draw/index.ts'
-import type { Vehicle } from '../record/index.ts'
 import type { Facts, Pick, Setting } from '../tasks/index.ts'
-import type { Answer, Ask, Drawn, OpenedPage, SheetSize } from './messages.ts'
+import type { Answer, Ask, Drawn, From, OpenedPage, View } from './messages.ts'
 
 /** What the page shows at the moment. */
 export interface Shown {
@@ -20,9 +19,9 @@ const NOTHING: Shown = { opened: null, refused: null, groups: new Map(), positio
 
 export interface VehicleHold {
   readonly shown: Shown
-  open(text: string, vehicle: Vehicle | null, sheet: SheetSize, setting: Setting): void
+  open(text: string, from: From, view: View): void
   set(setting: Setting): void
-  layOut(sheet: SheetSize, circuit: string | null): void
+  layOut(view: View): void
   pick(pick: Pick | null): void
 }
 
@@ -38,9 +37,9 @@ export function useVehicle(): VehicleHold {
   const send = useCallback((asked: Ask) => { line.current?.send(asked) }, [])
   return {
     shown,
-    open: useCallback((text, vehicle, sheet, setting) => { send({ ask: 'open', text, vehicle, sheet, setting }) }, [send]),
+    open: useCallback((text, from, view) => { send({ ask: 'open', text, from, view }) }, [send]),
     set: useCallback((setting) => { send({ ask: 'set', setting }) }, [send]),
-    layOut: useCallback((sheet, circuit) => { send({ ask: 'sheet', sheet, circuit }) }, [send]),
+    layOut: useCallback((view) => { send({ ask: 'sheet', view }) }, [send]),
     pick: useCallback((pick) => { send({ ask: 'pick', pick }) }, [send]),
   }
 }
@@ -83,7 +82,7 @@ function take(shown: Shown, answer: Answer): Shown {
   switch (answer.say) {
     case 'refused': return { ...NOTHING, refused: answer }
     case 'opened': return { ...NOTHING, opened: answer.opened, ...unpack(new Map(), answer.drawn) }
-    case 'laid out': return shown.opened ? { ...shown, opened: { ...shown.opened, width: answer.width, height: answer.height }, ...unpack(new Map(), answer.drawn) } : shown
+    case 'laid out': return shown.opened ? { ...shown, opened: { ...shown.opened, size: answer.size }, ...unpack(new Map(), answer.drawn) } : shown
     case 'drawn': return { ...shown, ...unpack(shown.groups, answer.drawn) }
     case 'facts': return { ...shown, facts: answer.facts }
     case 'notes': return { ...shown, notes: answer.notes }

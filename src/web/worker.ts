@@ -1,6 +1,7 @@
 import { wireColour, wireSize, type DrawnGroup } from '../draw/index.ts'
 import { loadTask, type Before, type LiveVehicle, type Pick, type Setting, type SolvedSetting } from '../tasks/index.ts'
-import type { Answer, Ask, Drawn, Findable, OpenedPage, SheetSize } from './messages.ts'
+import { readSetting, readVehicle, type AddressWords, type ReadSetting } from './address.ts'
+import type { Answer, Ask, Drawn, DrawingSize, Findable, OpenedPage, View } from './messages.ts'
 
 /** The vehicle held open here, with the setting last solved and the groups last sent. */
 interface Open { live: LiveVehicle; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Pick | null }
@@ -19,7 +20,7 @@ type Tasks = Awaited<typeof task>
 function answer(tasks: Tasks, asked: Ask): void {
   switch (asked.ask) {
     case 'open': openVehicle(tasks, asked); return
-    case 'sheet': layOut(tasks, asked.sheet, asked.circuit); return
+    case 'sheet': layOut(tasks, asked.view); return
     case 'set': set(tasks, asked.setting); return
     case 'pick': pickUp(tasks, asked.pick)
   }
@@ -29,43 +30,67 @@ function say(answered: Answer): void {
   self.postMessage(answered)
 }
 
-function openVehicle(tasks: Tasks, { text, vehicle, sheet, setting }: Extract<Ask, { ask: 'open' }>): void {
-  const opened = tasks.openLive(text, vehicle, sheet)
+function openVehicle(tasks: Tasks, asked: Extract<Ask, { ask: 'open' }>): void {
+  const { opened, words, ignored } = openFrom(tasks, asked)
   if (!opened.ok) {
     open = null
     say({ say: 'refused', said: opened.said, sentences: opened.sentences, vehicle: opened.vehicle, choices: opened.choices })
     return
   }
   const { live } = opened
+  const read = asked.from.kind === 'chosen' ? keepKnown(tasks, live, asked.from.setting) : readSetting(words, tasks.panelAxes(live))
+  const { setting } = read
   open = { live, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick: null }
-  say({ say: 'opened', opened: describe(tasks, live), drawn: draw(tasks, open) })
+  say({ say: 'opened', opened: { ...describe(tasks, live), setting, ignored: [...ignored, ...read.ignored] }, drawn: draw(tasks, open) })
   seekStanding(tasks)
 }
 
-function describe(tasks: Tasks, live: LiveVehicle): OpenedPage {
+interface OpenedFrom { readonly opened: ReturnType<Tasks['openLive']>; readonly words: AddressWords; readonly ignored: readonly string[] }
+
+/** The vehicle as chosen; or the one that the address means, for which the record's choices must be known first. */
+function openFrom(tasks: Tasks, { text, from, view }: Extract<Ask, { ask: 'open' }>): OpenedFrom {
+  if (from.kind === 'chosen') return { opened: tasks.openLive(text, from.vehicle, view.sheet), words: [], ignored: [] }
+  const opened = tasks.openLive(text, null, view.sheet)
+  const choices = opened.ok ? opened.live.choices : opened.choices
+  if (choices === null || from.words.length === 0) return { opened, words: [], ignored: [] }
+  const { vehicle, ignored, rest } = readVehicle(from.words, tasks.firstVehicle(choices), choices)
+  const isOther = rest.length < from.words.length && ignored.length < from.words.length
+  return { opened: isOther ? tasks.openLive(text, vehicle, view.sheet) : opened, words: rest, ignored }
+}
+
+/** Controls that another vehicle has too stay where they are. */
+function keepKnown(tasks: Tasks, live: LiveVehicle, setting: Setting): ReadSetting {
+  const known = new Set(tasks.panelAxes(live).map(({ key }) => key))
+  return { setting: { ...setting, controls: Object.fromEntries(Object.entries(setting.controls).filter(([key]) => known.has(key))) }, ignored: [] }
+}
+
+function describe(tasks: Tasks, live: LiveVehicle): Omit<OpenedPage, 'setting' | 'ignored'> {
   const { wiring, record, scene } = live
   const poles = { negative: 'negative earth', positive: 'positive earth', none: 'insulated return' }[wiring.earth]
   return {
     title: wiring.vehicle.title ?? record.title, under: [wiring.vehicle.year, `${wiring.systemV} V, ${poles}`, `${wiring.wires.size} wires`].filter(Boolean).join(' · '),
-    width: scene.width, height: scene.height, axes: tasks.panelAxes(live),
-    turns: live.circuit.network.hasEngine,
+    size: sizeOf(live, false), axes: tasks.panelAxes(live), first: tasks.firstVehicle(live.choices), turns: live.circuit.network.hasEngine,
     vehicle: live.vehicle, choices: live.choices, assumed: tasks.sayAssumed(live), findable: findables(live), circuits: scene.circuits,
   }
+}
+
+function sizeOf({ scene: { width, height, letter } }: LiveVehicle, whole: boolean): DrawingSize {
+  return { width, height, letter, whole }
 }
 
 function findables({ wiring }: LiveVehicle): Findable[] {
   const parts = [...wiring.parts.values()].map(({ id, title }): Findable => ({ pick: { kind: 'part', id }, said: title }))
   const wires = [...wiring.wires.values()].map((wire): Findable => ({
-    pick: { kind: 'wire', id: wire.id }, said: `Wire ${wire.tag ?? wire.id}, ${wireColour(wire).words}${wireSize(wire) === '' ? '' : `, ${wireSize(wire)}`}`,
+    pick: { kind: 'wire', id: wire.id }, said: `Wire ${wire.id}, ${wireColour(wire).words}${wireSize(wire) === '' ? '' : `, ${wireSize(wire)}`}`,
   }))
   return [...parts.sort((a, b) => a.said < b.said ? -1 : 1), ...wires]
 }
 
-function layOut(tasks: Tasks, sheet: SheetSize, circuit: string | null): void {
+function layOut(tasks: Tasks, { sheet, circuit, whole }: View): void {
   if (!open) return
-  open.live = tasks.redrawLive(open.live, sheet, circuit)
+  open.live = tasks.redrawLive(open.live, sheet, circuit, whole)
   open.sent.clear()
-  say({ say: 'laid out', width: open.live.scene.width, height: open.live.scene.height, drawn: draw(tasks, open) })
+  say({ say: 'laid out', size: sizeOf(open.live, whole), drawn: draw(tasks, open) })
 }
 
 function set(tasks: Tasks, setting: Setting): void {

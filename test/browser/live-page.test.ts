@@ -52,11 +52,11 @@ afterAll(async () => {
 })
 
 /** A page with the record open and drawn. */
-async function openPage(name: string, options: BrowserContextOptions = {}): Promise<Page> {
+async function openPage(name: string, options: BrowserContextOptions = {}, hash = ''): Promise<Page> {
   const context = await browser.newContext({ viewport: desk, ...options })
   const page = await context.newPage()
   page.on('pageerror', (error) => { throw error })
-  await page.goto(`${serving.url}?record=${name}`)
+  await page.goto(`${serving.url}?record=${name}${hash}`)
   await page.waitForSelector('g[data-kind="part"]')
   await page.evaluate(() => document.fonts.ready)
   return page
@@ -230,4 +230,203 @@ test.each(['day', 'night'] as const)('by %s axe finds nothing serious', async (l
     await page.screenshot({ path: join(pictures, `demo-${look}-${viewport.width}.png`) })
     await page.context().close()
   }
+})
+
+// --- what is in view when the page opens ---
+
+const inFrame = (page: Page, selector: string) => page.locator(selector).first().evaluate((found) => {
+  const [area, frame] = [found.getBoundingClientRect(), document.querySelector('.sheet')!.getBoundingClientRect()]
+  return area.top >= frame.top - 1 && area.bottom <= frame.bottom + 1 && area.left >= frame.left - 1 && area.top < frame.bottom
+})
+
+test.each([['desk', desk], ['phone', phone]] as const)('on a %s the page opens at the supply rail with the battery in view', async (_, viewport) => {
+  const page = await openPage('tessarby-errand', { viewport })
+  await page.waitForTimeout(300)
+  expect(await page.locator('.sheet').evaluate(({ scrollTop, scrollLeft }) => [scrollTop, scrollLeft])).toEqual([0, 0])
+  expect(await inFrame(page, 'g[data-kind="rail"][data-id="rail-30"]')).toBe(true)
+  expect(await inFrame(page, 'g[data-kind="part"][data-id="battery"]')).toBe(true)
+  await page.context().close()
+})
+
+test('the horn push is two rows of controls away at most on a phone', async () => {
+  const page = await openPage('tessarby-errand', { viewport: phone, hasTouch: true, isMobile: true })
+  const push = await page.locator('.control', { hasText: 'Horn button' }).boundingBox()
+  expect(push!.x).toBeLessThan(phone.width)
+  await page.context().close()
+})
+
+test('that nothing is lit is said in words', async () => {
+  for (const viewport of [desk, phone]) {
+    const page = await openPage('tessarby-errand', { viewport })
+    expect(await page.locator('.lit').innerText()).toBe('Nothing is lit.')
+    expect(await page.locator('.lit').isVisible()).toBe(true)
+    await page.context().close()
+  }
+})
+
+test('the whole is seen at once on a desk, with its names at 12 px', async () => {
+  const page = await openPage('tessarby-errand')
+  await page.getByRole('button', { name: 'Whole' }).click()
+  await page.getByRole('button', { name: 'Read' }).waitFor()
+  const seen = () => page.evaluate(() => {
+    const svg = document.querySelector<SVGSVGElement>('.sheet svg')!
+    const texts = [...svg.querySelectorAll('text')]
+    const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width
+    const sheet = document.querySelector('.sheet')!
+    return {
+      least: Math.min(...texts.map((text) => Number(text.getAttribute('font-size')) * scale)),
+      over: [sheet.scrollWidth - sheet.clientWidth, sheet.scrollHeight - sheet.clientHeight], said: texts.map((text) => text.textContent).join(' '),
+    }
+  })
+  await expect.poll(async () => (await seen()).over).toEqual([0, 0])
+  const { least, said } = await seen()
+  expect(said).not.toContain('BU/WH')
+  expect(least).toBeGreaterThanOrEqual(11.9)
+  expect(said).toContain('Right tail lamp')
+  expect(await touchingTexts(page)).toEqual([])
+  await page.screenshot({ path: join(pictures, 'demo-whole.png') })
+  await page.context().close()
+})
+
+// --- the address ---
+
+test('vehicle and setting are restored from the address', async () => {
+  const page = await openPage('tessarby-errand', {}, '#year=1960&switch-box.lights=head&engine=idle&battery=low')
+  expect(await page.textContent('.under')).toContain('1960')
+  for (const [axis, position] of [['switch-box.lights', 'head'], ['engine', 'idle'], ['battery', 'low']]) expect(await step(page, axis, position).isChecked()).toBe(true)
+  expect(await page.textContent('.lit')).toContain('headlamp')
+  expect(await page.locator('.trouble').count()).toBe(0)
+  await page.context().close()
+})
+
+test('a movement stands in the address, survives a reload, and is taken back by Back', async () => {
+  const page = await openPage('tessarby-errand')
+  await step(page, 'switch-box.lights', 'parking').click({ force: true })
+  await expect.poll(() => page.textContent('.lit')).toContain('tail lamp')
+  expect(new URL(page.url()).hash).toBe('#switch-box.lights=parking')
+  await page.reload()
+  await expect.poll(() => page.textContent('.lit')).toContain('tail lamp')
+  await page.goBack()
+  await expect.poll(() => page.textContent('.lit')).toBe('Nothing is lit.')
+  expect(await step(page, 'switch-box.lights', 'off').isChecked()).toBe(true)
+  await page.context().close()
+})
+
+test('an edition stands in the address, and Back brings the other one', async () => {
+  const page = await openPage('tessarby-errand')
+  await page.locator('header select').first().selectOption({ index: 1 })
+  await expect.poll(() => page.textContent('.under')).toContain('1958')
+  expect(new URL(page.url()).hash).toBe('#year=1958')
+  await page.goBack()
+  await expect.poll(() => page.textContent('.under')).toContain('1951')
+  await page.context().close()
+})
+
+test('entries of the address that the vehicle does not know are told of and ignored', async () => {
+  const page = await openPage('tessarby-errand', {}, '#sunroof.lever=open&switch-box.lights=disco&option.tow=yes&engine=idle')
+  expect(await step(page, 'engine', 'idle').isChecked()).toBe(true)
+  const said = await page.textContent('.trouble')
+  expect(said).toContain('sunroof.lever')
+  expect(said).toContain('no position “disco”')
+  expect(said).toContain('option.tow')
+  await page.context().close()
+})
+
+// --- facts ---
+
+const drawn = (page: Page, kind: string, id: string) => page.locator(`g[data-kind="${kind}"][data-id="${id}"]`)
+
+test('a switch clicked in the drawing is turned in its facts, and Esc goes back to it', async () => {
+  const page = await openPage('lamp-and-switch')
+  const box = (await drawn(page, 'part', 'switch').locator('.reach').boundingBox())!
+  await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2)
+  await page.locator('.facts .steps label').filter({ hasText: /^on$/ }).click()
+  await expect.poll(() => words(page, 'part', 'lamp')).toMatch(/10\d %/)
+  expect(await step(page, 'switch.lever', 'on').isChecked()).toBe(true)
+  await page.keyboard.press('Escape')
+  await page.waitForSelector('.facts', { state: 'detached' })
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-id'))).toBe('switch')
+  await page.context().close()
+})
+
+test.each([['desk', desk], ['phone', phone]] as const)('on a %s what was found stays in view beside its facts', async (_, viewport) => {
+  const page = await openPage('tessarby-errand', { viewport })
+  for (const id of ['head-left', 'starter']) {
+    await page.selectOption('select[aria-label="Find"]', `part ${id}`)
+    await page.waitForSelector('.fact-title')
+    await expect.poll(() => drawn(page, 'part', id).locator('.reach').evaluate((found) => {
+      const [area, frame] = [found.getBoundingClientRect(), document.querySelector('.sheet')!.getBoundingClientRect()]
+      return area.left >= frame.left && area.right <= frame.right && area.top >= frame.top && area.bottom <= frame.bottom
+    })).toBe(true)
+  }
+  await page.context().close()
+})
+
+test('a wire is named by its id in the drawing, in its facts and to a screen reader', async () => {
+  const page = await openPage('lamp-and-switch')
+  expect(await words(page, 'wire', 'w2')).toContain('w2 ')
+  expect(await drawn(page, 'wire', 'w2').getAttribute('aria-label')).toContain('w2')
+  await clickMiddle(page, 'w2')
+  await page.waitForSelector('.fact-title')
+  expect(await page.textContent('.facts h2')).toBe('Wire w2')
+  await page.context().close()
+})
+
+test('the judgement comes before the figures, and sources are folded last', async () => {
+  const page = await openPage('lamp-and-switch', { viewport: phone })
+  await page.selectOption('select[aria-label="Find"]', 'wire w2')
+  await page.waitForSelector('.judgement')
+  const tops = await page.evaluate(() => ['.judgement', '.facts dl', '.sources'].map((part) => document.querySelector(part)!.getBoundingClientRect().top))
+  expect([...tops].sort((a, b) => a - b)).toEqual(tops)
+  const [judgement, facts] = await Promise.all(['.judgement', '.facts'].map((part) => page.locator(part).boundingBox()))
+  expect(judgement!.y + judgement!.height).toBeLessThanOrEqual(facts!.y + facts!.height)
+  expect(await page.locator('.sources p').first().isVisible()).toBe(false)
+  await page.getByText('Sources').click()
+  expect(await page.locator('.sources p').first().evaluate((one) => parseFloat(getComputedStyle(one).fontSize))).toBeGreaterThanOrEqual(12)
+  expect(await page.textContent('.sources p')).toContain('ISO 6722')
+  await page.context().close()
+})
+
+// --- what is live, and what the signs mean ---
+
+test('the supply rail and the battery lead show that they are live', async () => {
+  const page = await openPage('lamp-and-switch')
+  const edges = (kind: string) => drawn(page, kind, 'rail-30').evaluate((group) => [...group.querySelectorAll('polyline')].filter((one) => one.getAttribute('stroke') === 'var(--live)').map((one) => Number(one.getAttribute('stroke-width'))))
+  const [atRest] = await edges('rail')
+  expect(atRest).toBeGreaterThan(0)
+  await choice(page, 'on').click()
+  await expect.poll(async () => (await edges('rail'))[0]).toBeGreaterThan(atRest)
+  expect(await edges('wire')).toEqual(await edges('rail'))
+  await page.context().close()
+})
+
+test('the drawing says what its per cent are of', async () => {
+  const page = await openPage('lamp-and-switch')
+  expect(await page.textContent('.sheet svg')).toContain('per cent of its rated volts')
+  await page.context().close()
+})
+
+test('notes and assumptions are folded below the drawing', async () => {
+  const page = await openPage('test-van')
+  const summary = page.locator('.under-drawing summary')
+  expect(await summary.innerText()).toMatch(/\d+ assumed values/)
+  await summary.click()
+  expect(await page.locator('.notes li').count()).toBeGreaterThan(3)
+  expect(await page.locator('.notes').isVisible()).toBe(true)
+  await page.context().close()
+})
+
+test('every problem of a damaged record can be read on a phone', async () => {
+  const page = await (await browser.newContext({ viewport: phone, hasTouch: true, isMobile: true })).newPage()
+  await page.goto(`${serving.url}?record=damaged`)
+  await page.waitForSelector('.refusal li')
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width)
+  const last = page.locator('.refusal li').last()
+  await last.scrollIntoViewIfNeeded()
+  const box = (await last.boundingBox())!
+  expect(box.x + box.width).toBeLessThanOrEqual(phone.width)
+  expect(box.y + box.height).toBeLessThanOrEqual(phone.height)
+  expect(await page.textContent('.refusal')).toContain('expected')
+  await page.screenshot({ path: join(pictures, 'damaged-phone.png') })
+  await page.context().close()
 })

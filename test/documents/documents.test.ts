@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest'
 import { HELP } from '../../src/cli/help.ts'
 import { runCommand } from '../../src/cli/run-command.ts'
 import { partKinds } from '../../src/parts/index.ts'
-import { recordJsonSchema } from '../../src/record/index.ts'
+import { readRecord, recordJsonSchema } from '../../src/record/index.ts'
 import { describeParts } from '../../scripts/describe-parts.ts'
 
 const root = new URL('../../', import.meta.url)
@@ -24,6 +24,27 @@ function commandsIn(text: string, prefix: RegExp): string[][] {
   return text.split('\n').map((line) => line.trim()).filter((line) => prefix.test(line)).map((line) => line.replace(prefix, '').trim().split(/\s+/))
 }
 
+/** The blocks of JSON in a text: entries of `parts`. */
+function jsonIn(text: string): Record<string, { kind: string }>[] {
+  return [...text.matchAll(/```json\n([\s\S]*?)```/g)].map(([, block]) => JSON.parse(block) as Record<string, { kind: string }>)
+}
+
+interface SchemaNode {
+  readonly const?: unknown
+  readonly description?: string
+  readonly $ref?: string
+  readonly properties?: Readonly<Record<string, SchemaNode>>
+  readonly additionalProperties?: SchemaNode
+}
+
+/** Paths of the fields, nested ones too, that neither describe themselves nor are described elsewhere. */
+function fieldsWithoutWords({ properties = {}, additionalProperties }: SchemaNode, path: string): string[] {
+  const own = Object.entries(properties).flatMap(([name, field]) => [
+    ...(field.description ?? field.$ref ? [] : [`${path}.${name}`]), ...fieldsWithoutWords(field, `${path}.${name}`),
+  ])
+  return [...own, ...(typeof additionalProperties === 'object' ? fieldsWithoutWords(additionalProperties, `${path}.*`) : [])]
+}
+
 afterEach(() => { vi.restoreAllMocks() })
 
 describe('documents', () => {
@@ -33,6 +54,18 @@ describe('documents', () => {
 
   it('the page on part kinds is current', () => {
     expect(read('docs/parts.md')).toBe(describeParts(partKinds))
+  })
+
+  it.each(jsonIn(read('docs/parts.md')).map((parts) => [Object.values(parts)[0].kind, parts] as const))('the example of a %s can be read', (_, parts) => {
+    const record = { format: 'loomwright-record', version: 1, id: 'example', title: 'Example', supply: { all: { systemV: 12, earth: 'negative' } }, parts }
+    expect(readRecord(JSON.stringify(record), partKinds)).toMatchObject({ ok: true })
+  })
+
+  it('the published schema says what every parameter means', () => {
+    const { properties } = recordJsonSchema(partKinds) as { properties: { parts: { additionalProperties: { oneOf: SchemaNode[] } } } }
+    const kinds = properties.parts.additionalProperties.oneOf
+    expect(kinds).toHaveLength(partKinds.length)
+    expect(kinds.flatMap(({ properties: fields }) => fieldsWithoutWords(fields!.params, `${fields!.kind.const}`))).toEqual([])
   })
 
   it.each(readdirSync(new URL('examples/', root)).filter((name) => name.endsWith('.ts')))('example %s runs', async (name) => {

@@ -1,11 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { layFaults, prepareCircuit, readSolution, readVolts, solveSetting, type Circuit, type Fault } from '../../src/circuit/index.ts'
-import { InnerSolver } from '../../src/circuit/inner-solve.ts'
+import { layFaults, prepareCircuit, readSolution, readVolts, restCondition, solveSetting, type Circuit, type Fault } from '../../src/circuit/index.ts'
+import { InnerSolver, type InnerResult } from '../../src/circuit/inner-solve.ts'
+import { LEAST_OHM } from '../../src/circuit/law-table.ts'
+import { mergePoints } from '../../src/circuit/topology.ts'
 import { partKinds } from '../../src/parts/index.ts'
-import { circuitOf, setting } from '../builders/circuits.ts'
+import { circuitOf, onOff, setting } from '../builders/circuits.ts'
 import { editWiring } from '../builders/edited-wiring.ts'
-import { link, part, type RecordPlan } from '../builders/record.ts'
+import { link, part, wire, type RecordPlan } from '../builders/record.ts'
+import { randomSetting } from '../builders/random-setting.ts'
 import { randomVehicle, seededChance } from '../builders/random-vehicle.ts'
 
 const seeds = fc.integer({ min: 1, max: 1_000_000 })
@@ -31,6 +34,19 @@ function randomFaults(circuit: Circuit, seed: number): Fault[] {
     if (roll < 0.9 || lamps.length === 0) return { kind: 'swap', a: pick(named), b: pick(named) }
     return { kind: 'set', part: pick(lamps), param: ['powerW'], value: 2 + 60 * chance() }
   })
+}
+
+/** A random vehicle with a switch in every second of its wires. */
+function switchedVehicle(seed: number): RecordPlan {
+  const plan = randomVehicle(seed)
+  const cut = (plan.wires ?? []).filter((_, i) => i % 2 === 0)
+  return {
+    ...plan,
+    parts: [...plan.parts ?? [], ...cut.map(([id]) => part(`s-${id}`, 'control', onOff()))],
+    wires: [...(plan.wires ?? []).filter((_, i) => i % 2 === 1), ...cut.flatMap(([id, { ends: [a, b], ...rest }]) => [
+      [id, { ...rest, ends: [a, { at: `s-${id}:a` }] as const }] as const, wire(`${id}b`, `s-${id}:b`, String(b.at), { ohm: 0.01 }),
+    ])],
+  }
 }
 
 describe('laws of generated networks', () => {
@@ -85,15 +101,53 @@ describe('laws of generated networks', () => {
       const circuit = circuitOf(randomVehicle(seed))
       solveSetting(circuit, setting(), { skipStanding: true })
       const chance = seededChance(seed)
-      const { nodes } = circuit.topology
-      const solver = new InnerSolver(circuit.topology)
+      const { rows, size } = circuit.topology
+      const solver = new InnerSolver(circuit.topology, circuit.network.elements.length)
       const answer = solver.solve(circuit.laws)?.volts as Float64Array
       for (let trial = 0; trial < 3; trial++) {
-        const start = Float64Array.from({ length: nodes }, () => 40 * chance() - 20)
+        const start = Float64Array.from({ length: size }, (_, i) => (i === rows ? 0 : 40 * chance() - 20))
         const other = solver.solve(circuit.laws, [], start)?.volts as Float64Array
-        for (let i = 0; i < nodes; i++) expect(Math.abs(other[i] - answer[i])).toBeLessThan(1e-6)
+        for (let i = 0; i < size; i++) expect(Math.abs(other[i] - answer[i])).toBeLessThan(1e-6)
       }
     }))
+  })
+
+  it('what was solved before leaves no trace', () => {
+    fc.assert(fc.property(seeds, (seed) => {
+      const chance = seededChance(seed)
+      const plan = switchedVehicle(seed)
+      const used = circuitOf(plan)
+      for (let i = 0; i < 6; i++) {
+        const at = randomSetting(used, chance)
+        // Without forgetting: the next solve starts from the last, and follows what has changed.
+        used.solveFixed(at, restCondition(used, at))
+        const fresh = circuitOf(plan)
+        fresh.solveFixed(at, restCondition(fresh, at))
+        used.network.points.forEach((_, point) => {
+          expect(used.isFloating(point)).toBe(fresh.isFloating(point))
+          if (!fresh.isFloating(point)) expect(Math.abs(used.pointVolts(point) - fresh.pointVolts(point))).toBeLessThan(1e-7)
+        })
+      }
+    }))
+  })
+
+  it('elements in a row, solved as one, equal the same solved one by one', () => {
+    let inner = 0
+    fc.assert(fc.property(seeds, (seed) => {
+      const circuit = circuitOf(switchedVehicle(seed))
+      const at = randomSetting(circuit, seededChance(seed + 1))
+      circuit.solveFixed(at, restCondition(circuit, at))
+      const { network: { elements, points, reference }, laws, topology } = circuit
+      inner += topology.size - 1 - topology.rows
+      const merged = Uint8Array.from(elements, (_, e) => (laws.plainS[e] >= 0.999 / LEAST_OHM ? 1 : 0))
+      const whole = mergePoints(points.length, reference, elements, merged, () => false)
+      const { volts, floating } = new InnerSolver(whole, elements.length).solve(laws) as InnerResult
+      points.forEach((_, point) => {
+        expect(circuit.isFloating(point)).toBe(floating[whole.nodeOf[point]] === 1)
+        if (!circuit.isFloating(point)) expect(Math.abs(circuit.pointVolts(point) - volts[whole.nodeOf[point]])).toBeLessThan(1e-7)
+      })
+    }))
+    expect(inner).toBeGreaterThan(100)
   })
 
   it('reversing every polarity mirrors the answer', () => {
@@ -120,8 +174,8 @@ describe('laws of generated networks', () => {
       const after = readSolution(weak, before.condition)
       for (const { id, element } of circuit.network.lamps) {
         const { from, to } = circuit.network.elements[element]
-        const { nodeOf } = circuit.topology
-        if (nodeOf[from] !== -1 && nodeOf[to] !== -1) continue
+        const { nodeOf, rows } = circuit.topology
+        if (nodeOf[from] !== rows && nodeOf[to] !== rows) continue
         if (before.solved.lamps[id].percent > 1) lit++
         expect(after.lamps[id].percent).toBeLessThanOrEqual(before.solved.lamps[id].percent + 1e-3)
       }
