@@ -20,6 +20,8 @@ export interface InnerResult {
 interface Worst { readonly node: number; readonly amps: number }
 
 const MOST_STEPS = 200
+/** Share by which a diagonal grows where digits run out. */
+const TRACE = 1e-12
 /** Kirchhoff's law holds to this many amps; */
 const RESIDUAL_A = 1e-9
 /** where currents are so large that rounding leaves more, to whatever a further step no longer betters below this. */
@@ -74,6 +76,7 @@ export class InnerSolver {
       if (worst.amps <= RESIDUAL_A && steps > 0 && (left < STEP_V || this.oldStep(updates) < STEP_V)) break
       let size = this.newStep(updates)
       if (steps === 0 && !isNear && this.layChords(laws, volts)) size = this.newStep(updates)
+      if (size === null) break
       if (size < STEP_V && worst.amps <= RESIDUAL_A) break
       const before = worst.amps
       worst = this.lineSearch(laws, bridges, volts)
@@ -85,10 +88,16 @@ export class InnerSolver {
     return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps, bridgeAmps }
   }
 
-  /** Sets `step` to −J⁻¹·r by factors of the present slopes; answers its largest part, V. */
-  private newStep(updates: BridgeUpdate): number {
-    const pivot = this.factor.factorAndSolve(this.residual, this.step)
-    if (pivot >= 0) throw new RangeError(`the matrix is not positive definite at node ${this.topology.analysis.rank[pivot]}`)
+  /**
+   * Sets `step` to −J⁻¹·r by factors of the present slopes; answers its largest part, V. Conductances of more than fifteen
+   * orders of magnitude at one node can leave a pivot of nothing, for want of digits: then J has every diagonal a trace
+   * larger, which shortens the step and moves no solution. Null where even that is no use; the residual tells what is wrong.
+   */
+  private newStep(updates: BridgeUpdate): number | null {
+    if (this.factor.factorAndSolve(this.residual, this.step) >= 0) {
+      for (let i = 0; i < this.topology.rows; i++) this.factor.values[i] *= 1 + TRACE
+      if (this.factor.factorAndSolve(this.residual, this.step) >= 0) return null
+    }
     return this.turnStep(updates)
   }
 

@@ -183,18 +183,20 @@ describe('meters', () => {
   })
 })
 
+const STILL = 'no current flows in this setting: every way from a source is open'
+
 describe('what is said beside the figures', () => {
   it('a fuse that has blown', () => {
     const plan: RecordPlan = { ...simple, parts: [...simple.parts ?? [], part('fuse', 'fuse', { ratingA: 1, ratingMeans: 'blow' }, { title: 'Main fuse' })],
       wires: [link('w1', 'battery:+', 'fuse:in'), link('w1b', 'fuse:out', 'switch:a'), link('w2', 'switch:b', 'load:a'), link('w3', 'load:b', 'body'), link('e', 'battery:-', 'body')] }
-    expect(solved(plan, on).notes).toEqual(['Main fuse (fuse) has blown'])
-    expect(solved(plan).notes).toEqual([])
+    expect(solved(plan, on).notes).toEqual([STILL, 'Main fuse (fuse) has blown'])
+    expect(solved(plan).notes).toEqual([STILL])
   })
 
   it('an engine that could not run', () => {
     const plan: RecordPlan = { ...simple, parts: [...(simple.parts ?? []).slice(0, 2), part('load', 'coil', { primaryOhm: 3 }, { terminals: { a: { is: '15' }, b: { is: '1' } } })] }
     const notes = (key: string, engine: 'idle' | 'cranking') => solved(plan, setting({ 'switch.p': key }, { engine })).notes
-    expect(notes('off', 'idle')).toEqual(['no ignition coil is fed in this setting, so the engine that is taken to run would stop'])
-    expect([notes('on', 'idle'), notes('off', 'cranking')]).toEqual([[], []])
+    expect(notes('off', 'idle')).toEqual([STILL, 'no ignition coil is fed in this setting, so the engine that is taken to run would stop'])
+    expect([notes('on', 'idle'), notes('off', 'cranking')]).toEqual([[], [STILL]])
   })
 })

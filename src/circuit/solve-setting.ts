@@ -1,6 +1,7 @@
 import type { PartKind, Wiring } from '../record/index.ts'
 import { Circuit } from './circuit.ts'
 import { copyCondition, type Condition } from './condition.ts'
+import { noteConductors } from './conductor-notes.ts'
 import { layFaults } from './lay-faults.ts'
 import { buildNetwork, type Network } from './network.ts'
 import { walkPhases } from './phases.ts'
@@ -37,11 +38,12 @@ export function solveSetting(circuit: Circuit, setting: Setting, options: SolveO
   const walk = walkPhases(circuit, setting, start)
   const { settled } = walk
   const shown = readSolution(circuit, settled.condition)
+  const conductors = noteConductors(circuit)
   const cycle = settled.outcome === 'chatters' ? settled.cycle.map((step) => stepSolution(circuit, setting, step)) : undefined
   const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled, options.onProgress)
   const solved: SolvedSetting = {
     setting, positions: Object.fromEntries(allPositions(circuit.network, setting)), ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, standing,
-    assumed: circuit.network.assumed, notes: [...walk.notes, ...noteSolution(circuit.network, setting, shown), ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
+    assumed: circuit.network.assumed, notes: [...walk.notes, ...conductors, ...noteSolution(circuit.network, setting, shown), ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
   }
   return { solved, condition: settled.condition }
 }

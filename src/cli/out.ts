@@ -10,12 +10,17 @@ export interface Out {
 export function processOut(): Out {
   let last = performance.now()
   return {
-    print: (text) => { process.stdout.write(`${text}\n`) },
-    complain: (text) => { process.stderr.write(`${text}\n`) },
+    print: (text) => { process.stdout.write(`${plain(text)}\n`) },
+    complain: (text) => { process.stderr.write(`${plain(text)}\n`) },
     progress(text) {
       if (performance.now() - last < 1000) return
       last = performance.now()
       process.stderr.write(`${text}\n`)
     },
   }
+}
+
+/** A title of a record must not steer the terminal: control characters as JSON escapes, which in JSON mean the same. */
+export function plain(text: string): string {
+  return text.replace(/[^\P{Cc}\n\t]/gu, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`)
 }

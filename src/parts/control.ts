@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import {
-  known, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type ParamProblem, type Params, type PartKind, type TerminalSpec,
+  known, showNames, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type ParamProblem, type Params, type PartKind, type TerminalSpec,
 } from '../record/index.ts'
 import { partDefaults } from '../standards/index.ts'
 import { switchContact } from './defaults.ts'
@@ -119,7 +119,7 @@ function checkPosition(path: string[], axis: Axis | undefined, position: string 
     return isInside ? [] : [{ path, expected: `a number from ${from} to ${to}`, received: String(position) }]
   }
   if (!axis?.positions || axis.positions.includes(String(position))) return []
-  return [{ path, expected: `one of ${axis.positions.join(', ')}`, received: String(position), valid: axis.positions }]
+  return [{ path, expected: `one of ${showNames(axis.positions)}`, received: String(position), valid: axis.positions }]
 }
 
 /** One contact from the first terminal to each of the others; a row of two has one contact, named as the row. */

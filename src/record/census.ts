@@ -57,7 +57,8 @@ function soundPart(document: unknown, unsound: ReadonlySet<string>, unreadable: 
   const sound: { [key: string]: JsonObject } = {}
   for (const collection of COLLECTIONS) {
     const entries = Object.entries(mapIn(document, collection)).filter(([id, entry]) => isObject(entry) && !unsound.has(id))
-    sound[collection] = unreadable.has(collection) ? {} : Object.fromEntries(entries)
+    // Without a prototype: what points to `toString` finds nothing.
+    sound[collection] = Object.assign(Object.create(null) as JsonObject, unreadable.has(collection) ? {} : Object.fromEntries(entries))
   }
   return sound as unknown as WiringRecord
 }

@@ -3,7 +3,7 @@ import { COLLECTIONS, isCollection } from './collections.ts'
 import { inIdOrder } from './compare-ids.ts'
 import { nearest } from './nearest.ts'
 import { valueAt, type Path } from './path.ts'
-import { makeProblem, type Problem } from './problem.ts'
+import { makeProblem, showValue, type Problem } from './problem.ts'
 import { findItemProblem } from './reference-problems.ts'
 import { definitionOf, keysOf, schemaFor, schemaUnder, type Schema } from './schema-walk.ts'
 
@@ -25,7 +25,7 @@ function findAboutProblem(census: Census, schema: Schema, at: Path, about: Path)
   for (let i = 0; i < about.length; i++) {
     const names: readonly string[] = i === 0 ? [...COLLECTIONS, ...keysOf(schema)] : keysOf(shape)
     const isObject: boolean = definitionOf(shape).type === 'object' && names.length > 0
-    if (isObject && !names.includes(about[i])) return [makeProblem([...at, String(i)], `one of ${[...new Set(names)].join(', ')}`, JSON.stringify(about[i]), nearest(about[i], names))]
+    if (isObject && !names.includes(about[i])) return [makeProblem([...at, String(i)], `one of ${[...new Set(names)].join(', ')}`, showValue(about[i]), () => nearest(about[i], names))]
     const under: Schema | undefined = schemaUnder(shape, about[i])
     if (!under) return []
     shape = schemaFor(under, valueAt(census.sound, about.slice(0, i + 1)))

@@ -2,7 +2,7 @@ import type { Census } from './census.ts'
 import { isCollection } from './collections.ts'
 import { findFits } from './find-fits.ts'
 import { valueAt, type Path } from './path.ts'
-import { saidProblem, underPath, type Problem } from './problem.ts'
+import { saidProblem, showNames, showValue, underPath, type Problem } from './problem.ts'
 import { findItemProblem } from './reference-problems.ts'
 import { fitsSchema, type Condition } from './schema.ts'
 import { compareSerials, placeSerial, type SerialSeries } from './serial-order.ts'
@@ -18,7 +18,7 @@ export function findFitsProblems(census: Census): Problem[] {
 }
 
 /** A kind's own schema need not check the conditions inside its parameters. */
-function isInParameters([collection, , field, , inner]: Path): boolean {
+export function isInParameters([collection, , field, , inner]: Path): boolean {
   return isCollection(collection) && (field === 'params' || field === 'paramSets' && inner === 'params')
 }
 
@@ -44,8 +44,8 @@ function findSerialProblems(census: Census, at: Path, serials: NonNullable<Condi
 
 function findSerialProblem(at: Path, serial: string | undefined, series: SerialSeries): Problem[] {
   if (serial === undefined || placeSerial(serial, series)) return []
-  const prefixes = series.prefixes ? `${series.prefixes.join(', ')} and a number` : 'a number'
-  return [saidProblem(at, prefixes, JSON.stringify(serial), `${serial} is no number of the series, which has ${prefixes}`)]
+  const prefixes = series.prefixes ? `${showNames(series.prefixes)} and a number` : 'a number'
+  return [saidProblem(at, prefixes, showValue(serial), `${serial} is no number of the series, which has ${prefixes}`)]
 }
 
 function backwards(at: Path, from: unknown, to: unknown): Problem {

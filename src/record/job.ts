@@ -4,7 +4,7 @@ import { nearest } from './nearest.ts'
 import { DEEPEST_NESTING, parseJson } from './parse-json.ts'
 import type { PartKind } from './part-kind.ts'
 import { isObject, type Path } from './path.ts'
-import { makeProblem, refuse, underPath, type Problem, type Refused } from './problem.ts'
+import { makeProblem, refuse, showValue, underPath, type Problem, type Refused } from './problem.ts'
 import { findNewerVersion, findRecordProblems } from './read-record.ts'
 import { checkShape } from './shape-problems.ts'
 import type { Schema } from './schema-walk.ts'
@@ -58,5 +58,5 @@ function findEntryProblems({ survey, readings, photos }: Job): Problem[] {
 }
 
 function findNameProblem(at: Path, name: string, names: readonly string[], expected: string): Problem[] {
-  return names.includes(name) ? [] : [makeProblem(at, expected, JSON.stringify(name), nearest(name, names))]
+  return names.includes(name) ? [] : [makeProblem(at, expected, showValue(name), () => nearest(name, names))]
 }

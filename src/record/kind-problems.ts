@@ -20,5 +20,5 @@ function checkPart(kind: PartKind, id: string, { params = {}, paramSets = {} }: 
 }
 
 function problemsOf(kind: PartKind, params: Params, at: readonly string[]): Problem[] {
-  return (kind.check?.(params) ?? []).map(({ path, expected, received, valid }) => makeProblem([...at, ...path], expected, valid ? JSON.stringify(received) : received, valid && nearest(received, valid)))
+  return (kind.check?.(params) ?? []).map(({ path, expected, received, valid }) => makeProblem([...at, ...path], expected, valid ? JSON.stringify(received) : received, valid && (() => nearest(received, valid))))
 }

@@ -1,5 +1,5 @@
-import { isInherited, type Path } from './path.ts'
-import { makeProblem, saidProblem, type Problem } from './problem.ts'
+import { isInherited, showName, type Path } from './path.ts'
+import { makeProblem, saidProblem, showValue, type Problem } from './problem.ts'
 
 export const LARGEST_BYTES = 20_000_000
 export const DEEPEST_NESTING = 100
@@ -30,7 +30,7 @@ export function parseJson(text: string, deepest = DEEPEST_NESTING): ParsedJson {
 function findTooLarge(text: string): Problem | undefined {
   const bytes = text.length * 3 <= LARGEST_BYTES ? text.length : new TextEncoder().encode(text).length
   if (bytes <= LARGEST_BYTES) return undefined
-  return makeProblem([], `at most ${LARGEST_BYTES / 1e6} MB of text`, `${(bytes / 1e6).toFixed(1)} MB`)
+  return makeProblem([], `at most ${LARGEST_BYTES / 1e6} MB of text`, `${bytes / 1e6} MB`)
 }
 
 class JsonFault extends Error {
@@ -95,7 +95,7 @@ class JsonReader {
       if (!this.isNext(':')) this.fail('a colon')
       const value = this.readInside(key)
       if (isInherited(key)) this.problems.push(inheritedKey([...this.path, key]))
-      else if (Object.hasOwn(object, key)) this.problems.push(doubleKey([...this.path, key], this.position(start)))
+      else if (Object.hasOwn(object, key)) this.problems.push(doubleKey([...this.path, key], () => this.position(start)))
       else object[key] = value
     } while (this.isNext(','))
     if (!this.isNext('}')) this.fail('a comma or }')
@@ -168,8 +168,12 @@ class JsonReader {
   }
 
   private position(at = this.at): Position {
-    const before = this.text.slice(0, at)
-    return { line: before.split('\n').length, column: at - before.lastIndexOf('\n') }
+    let line = 1, start = 0
+    for (let end = this.text.indexOf('\n'); end >= 0 && end < at; end = this.text.indexOf('\n', start)) {
+      line++
+      start = end + 1
+    }
+    return { line, column: at - start + 1 }
   }
 
   private fail(expected: string): never {
@@ -185,10 +189,14 @@ function isSpace(mark: string | undefined): boolean {
 }
 
 function inheritedKey(path: Path): Problem {
-  return saidProblem(path, 'another name', JSON.stringify(path.at(-1)), `${path.at(-1)} cannot be used as a name`)
+  return saidProblem(path, 'another name', showValue(path.at(-1)), `${path.at(-1)} cannot be used as a name`)
 }
 
-function doubleKey(path: Path, { line, column }: Position): Problem {
-  const said = `${path.at(-1)} is written twice, the second time at line ${line}, column ${column}`
-  return saidProblem(path, 'every key once', `${path.at(-1)} twice`, said)
+// Where the line begins is looked for only if the problem is read: thousands of keys may stand twice in one long line.
+function doubleKey(path: Path, position: () => Position): Problem {
+  const name = showName(path.at(-1) as string)
+  return saidProblem(path, 'every key once', `${name} twice`, () => {
+    const { line, column } = position()
+    return `${name} is written twice, the second time at line ${line}, column ${column}`
+  })
 }

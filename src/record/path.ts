@@ -8,7 +8,23 @@ export type Path = readonly string[]
 
 /** The path as a person reads it: `wires.w1.ends.0.at`; the document itself is `the document`. */
 export function showPath(path: Path): string {
-  return path.length === 0 ? 'the document' : path.join('.')
+  return path.length === 0 ? 'the document' : path.map(showName).join('.')
+}
+
+/** A name as it stands, or in quotes where that alone shows what it is: an empty one, one with spaces, one of a thousand letters. */
+export function showName(name: string): string {
+  return /^[^\s"'\p{C}]{1,60}$/u.test(name) ? name : showText(name)
+}
+
+/** A text in quotes; only the beginning of a long one. */
+export function showText(text: string): string {
+  const shown = JSON.stringify(text.slice(0, 60)).replace(/\p{C}/gu, escapeLetters)
+  return text.length > 60 || shown.length > 60 ? `${shown.slice(0, 57)}…` : shown
+}
+
+/** Letters that nobody sees, or that turn the text around them, as JSON escapes. */
+function escapeLetters(letters: string): string {
+  return Array.from(letters, (_, i) => `\\u${letters.charCodeAt(i).toString(16).padStart(4, '0')}`).join('')
 }
 
 /** Names that every JavaScript object answers to: no key of a document and no step of a path may be one of them. */

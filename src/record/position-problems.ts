@@ -3,7 +3,7 @@ import { inIdOrder } from './compare-ids.ts'
 import { nearest } from './nearest.ts'
 import { listParamVariants } from './part-ends.ts'
 import { isObject, type Path } from './path.ts'
-import { makeProblem, saidProblem, type Problem } from './problem.ts'
+import { makeProblem, saidProblem, showNames, showValue, type Problem } from './problem.ts'
 import { findItemProblem } from './reference-problems.ts'
 import type { Positions, RecordPart } from './schema.ts'
 
@@ -53,10 +53,10 @@ function findAxisProblems(at: Path, names: readonly string[], axisId: string | u
   if (axes.size === 0) return []
   const ids = [...axes.keys()]
   if (axisId === undefined && axes.size > 1) {
-    return [saidProblem(at, `an axis: ${ids.join(', ')}`, 'no axis', `this control has several axes, so say which: ${ids.map((id) => `${at.at(-1)}.${id}`).join(', ')}`)]
+    return [saidProblem(at, `an axis: ${showNames(ids)}`, 'no axis', `this control has several axes, so say which: ${showNames(ids.map((id) => `${at.at(-1)}.${id}`))}`)]
   }
   const axis = axes.get(axisId ?? ids[0])
-  if (!axis) return [makeProblem(at, `an axis of this control: ${ids.join(', ')}`, JSON.stringify(axisId), nearest(axisId ?? '', ids))]
+  if (!axis) return [makeProblem(at, `an axis of this control: ${showNames(ids)}`, showValue(axisId), () => nearest(axisId ?? '', ids))]
   return findNameProblems(at, axis.isContinuous ? names.filter((name) => !isNumeric(name)) : names, axis.positions)
 }
 
@@ -66,5 +66,5 @@ function isNumeric(name: string): boolean {
 
 function findNameProblems(at: Path, names: readonly string[], positions: readonly string[]): Problem[] {
   return names.flatMap((name, i) => positions.includes(name) ? []
-    : [makeProblem([...at, String(i)], positions.length === 0 ? 'a number' : `one of ${positions.join(', ')}`, JSON.stringify(name), nearest(name, positions))])
+    : [makeProblem([...at, String(i)], positions.length === 0 ? 'a number' : `one of ${showNames(positions)}`, showValue(name), () => nearest(name, positions))])
 }

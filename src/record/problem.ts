@@ -1,4 +1,4 @@
-import { showPath, type Path } from './path.ts'
+import { showName, showPath, showText, type Path } from './path.ts'
 
 /** One thing wrong with a document from outside: where, what was expected, what was found, the nearest valid name, and all of it in one sentence. */
 export interface Problem {
@@ -16,32 +16,59 @@ const SHOWN_PROBLEMS = 100
 export interface Refused { readonly ok: false; readonly problems: readonly Problem[]; readonly count: number }
 
 export function refuse(problems: readonly Problem[]): Refused {
-  return { ok: false, problems: problems.slice(0, SHOWN_PROBLEMS), count: problems.length }
+  const shown = problems.slice(0, SHOWN_PROBLEMS)
+  return { ok: false, problems: shown.map(({ nearest, ...rest }) => nearest === undefined ? rest : { ...rest, nearest }), count: problems.length }
 }
+
+/**
+ * Looks for the nearest valid name. Asked only when the problem is read: among thousands of names, for each of thousands
+ * of problems that are counted and never shown, looking would take minutes.
+ */
+export type Near = () => string | undefined
 
 /** A problem whose sentence is put together from what was expected and what was found. */
-export function makeProblem(path: Path, expected: string, received: string, nearest?: string): Problem {
-  const hint = nearest === undefined ? '' : `; the nearest is ${nearest}`
-  return saidProblem(path, expected, received, `expected ${expected}, found ${received}${hint}`, nearest)
+export function makeProblem(path: Path, expected: string, received: string, near?: Near): Problem {
+  return saidProblem(path, expected, received, `expected ${expected}, found ${received}`, near)
 }
 
-/** A problem with a sentence of its own, which the path is put before. */
-export function saidProblem(path: Path, expected: string, received: string, said: string, nearest?: string): Problem {
-  const sentence = `${showPath(path)}: ${said}.`
-  return nearest === undefined ? { path, expected, received, sentence } : { path, expected, received, nearest, sentence }
+/** A problem with a sentence of its own, which the path is put before and the nearest valid name behind. */
+export function saidProblem(path: Path, expected: string, received: string, said: string | (() => string), near: Near = () => undefined): Problem {
+  let found: { readonly nearest: string | undefined } | undefined
+  return {
+    path, expected, received,
+    get nearest() { return (found ??= { nearest: near() }).nearest },
+    get sentence() {
+      const hint = this.nearest === undefined ? '' : `; the nearest is ${this.nearest}`
+      return `${showPath(path)}: ${typeof said === 'string' ? said : said()}${hint}.`
+    },
+  }
 }
 
 /** The same problem of a value that stands at a path of a larger document. */
-export function underPath(at: Path, { path, expected, received, nearest, sentence }: Problem): Problem {
-  const said = sentence.slice(showPath(path).length + 2, -1)
-  return saidProblem([...at, ...path], expected, received, said, nearest)
+export function underPath(at: Path, problem: Problem): Problem {
+  const said = problem.sentence.slice(showPath(problem.path).length + 2, -1)
+  const { path, expected, received, nearest } = problem
+  return { path: [...at, ...path], expected, received, ...nearest !== undefined && { nearest }, sentence: `${showPath([...at, ...path])}: ${said}.` }
+}
+
+/** As many names as a sentence holds. */
+const SHOWN_NAMES = 60
+
+/** The valid names in a row, the first of them where they are many. */
+export function showNames(names: Iterable<string>, most = SHOWN_NAMES, show = showName): string {
+  const shown: string[] = []
+  for (const name of names) {
+    if (shown.length === most) return `${shown.join(', ')} …`
+    shown.push(show(name))
+  }
+  return shown.join(', ')
 }
 
 /** A value in a few words: small ones as they stand, large ones by what they are. */
 export function showValue(value: unknown): string {
   if (value === undefined) return 'nothing'
+  if (typeof value === 'number' && !Number.isFinite(value)) return 'a number too large to count with'
   if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : `a list of ${value.length}`
   if (typeof value === 'object' && value !== null) return Object.keys(value).length === 0 ? 'an empty object' : 'an object'
-  const text = JSON.stringify(value)
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text
+  return typeof value === 'string' ? showText(value) : JSON.stringify(value)
 }

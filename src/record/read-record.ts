@@ -1,9 +1,10 @@
 import { findIdProblems, takeCensus } from './census.ts'
 import { findClaimProblems } from './claim-problems.ts'
-import { findFitsProblems } from './fits-problems.ts'
+import { findFitsProblems, isInParameters } from './fits-problems.ts'
 import { findLoomProblems } from './loom-problems.ts'
 import { findKindProblems } from './kind-problems.ts'
 import { parseJson } from './parse-json.ts'
+import { findNumberProblems } from './number-problems.ts'
 import type { PartKind } from './part-kind.ts'
 import { isObject } from './path.ts'
 import { findPositionProblems } from './position-problems.ts'
@@ -42,6 +43,7 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
     ...findIdProblems(document),
     ...findReferenceProblems(census, byName),
     ...findDoubleSizes(census),
+    ...findNumberProblems(document),
     ...findLoomProblems(census),
     ...findFitsProblems(census),
     ...findPositionProblems(census),
@@ -49,7 +51,13 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
     ...findClaimProblems(census, schema),
   ]
   // A wrong condition inside parameters is met twice: by its kind's schema and by the record's own look at conditions.
-  return [...new Map(problems.map((problem) => [problem.sentence, problem])).values()]
+  const met = new Set<string>()
+  return problems.filter((problem) => !isInParameters(problem.path) || met.size < met.add(keyOf(problem)).size)
+}
+
+/** All that makes two problems one; the sentence would say the same, and costs more. */
+function keyOf({ path, expected, received }: Problem): string {
+  return [...path, expected, received].join('\0')
 }
 
 /** A file of a later version may hold anything; the only thing to say is which version it is. */

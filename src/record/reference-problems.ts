@@ -5,7 +5,7 @@ import { nearest } from './nearest.ts'
 import { endsInAnyVehicle, kindEndsInAnyVehicle } from './part-ends.ts'
 import type { PartKind } from './part-kind.ts'
 import type { Path } from './path.ts'
-import { makeProblem, saidProblem, type Problem } from './problem.ts'
+import { makeProblem, saidProblem, showNames, showValue, type Problem } from './problem.ts'
 import { listReferences } from './references.ts'
 import type { RecordPart } from './schema.ts'
 
@@ -25,8 +25,8 @@ export function findItemProblem(census: Census, at: Path, id: string, among: rea
   const found = census.collectionOf.get(id)
   if (found && among.includes(found)) return []
   if (!among.every(census.isReadable)) return []
-  const received = found ? `${JSON.stringify(id)}, ${nameKinds([found])}` : JSON.stringify(id)
-  return [makeProblem(at, `the id of ${nameKinds(among)}`, received, nearest(id, idsOf(census, among)))]
+  const received = found ? `${showValue(id)}, ${nameKinds([found])}` : showValue(id)
+  return [makeProblem(at, `the id of ${nameKinds(among)}`, received, () => nearest(id, idsOf(census, among)))]
 }
 
 /** `a splice or metal`, `an option`. */
@@ -50,7 +50,7 @@ class EndsOfParts {
     this.kinds = kinds
   }
 
-  /** Undefined where the owner's shape is not right enough to tell. */
+  /** In the order of their ids; undefined where the owner's shape is not right enough to tell. */
   of(owner: string): ReadonlySet<string> | undefined {
     if (!this.known.has(owner)) this.known.set(owner, this.workOut(owner))
     return this.known.get(owner)
@@ -59,11 +59,16 @@ class EndsOfParts {
   private workOut(owner: string): ReadonlySet<string> | undefined {
     const { sound, isSound } = this.census
     if (!isSound(owner)) return undefined
-    if (this.census.collectionOf.get(owner) === 'halves') return new Set(sound.halves?.[owner].ways)
+    if (this.census.collectionOf.get(owner) === 'halves') return sorted(sound.halves?.[owner].ways ?? [])
     const part: RecordPart | undefined = sound.parts[owner]
     const kind = part && this.kinds.get(part.kind)
-    return kind && endsInAnyVehicle(part, kind)
+    const ends = kind && endsInAnyVehicle(part, kind)
+    return ends && sorted(ends)
   }
+}
+
+function sorted(ids: Iterable<string>): ReadonlySet<string> {
+  return new Set([...ids].sort(compareIds))
 }
 
 function findPointProblem(census: Census, ends: EndsOfParts, at: Path, point: string): Problem[] {
@@ -74,8 +79,10 @@ function findPointProblem(census: Census, ends: EndsOfParts, at: Path, point: st
   if (missing.length > 0) return missing.map((problem) => withEnd(problem, point, point.slice(colon)))
   const known = ends.of(owner)
   if (!known || known.has(point.slice(colon + 1))) return []
-  const near = nearest(point.slice(colon + 1), known)
-  return [makeProblem(at, listEnds(owner, known), JSON.stringify(point), near === undefined ? undefined : `${owner}:${near}`)]
+  return [makeProblem(at, listEnds(owner, known), showValue(point), () => {
+    const near = nearest(point.slice(colon + 1), known)
+    return near === undefined ? undefined : `${owner}:${near}`
+  })]
 }
 
 /** An end without a colon: a splice or a metal, or a part whose terminal was left out. */
@@ -83,16 +90,16 @@ function findNodeProblem(census: Census, ends: EndsOfParts, at: Path, point: str
   const collection = census.collectionOf.get(point)
   if (collection !== 'parts' && collection !== 'halves') return findItemProblem(census, at, point, ['splices', 'metals'])
   const known = ends.of(point) ?? new Set()
-  return [makeProblem(at, listEnds(point, known), `${JSON.stringify(point)} without a terminal`)]
+  return [makeProblem(at, listEnds(point, known), `${showValue(point)} without a terminal`)]
 }
 
 function listEnds(owner: string, ends: ReadonlySet<string>): string {
-  const shown = [...ends].sort(compareIds).slice(0, 12).map((end) => `${owner}:${end}`)
-  return shown.length === 0 ? `a terminal of ${owner}` : `one of ${shown.join(', ')}${ends.size > shown.length ? ' …' : ''}`
+  if (ends.size === 0) return `a terminal of ${owner}`
+  return `one of ${showNames(ends, 12, (end) => `${owner}:${end}`)}`
 }
 
-function withEnd({ path, expected, nearest: owner }: Problem, point: string, end: string): Problem {
-  return makeProblem(path, `${expected}, a colon and a terminal`, JSON.stringify(point), owner === undefined ? undefined : owner + end)
+function withEnd(problem: Problem, point: string, end: string): Problem {
+  return makeProblem(problem.path, `${problem.expected}, a colon and a terminal`, showValue(point), () => problem.nearest === undefined ? undefined : problem.nearest + end)
 }
 
 /** Terminals that claim to be an end which their kind does not have. */
@@ -101,9 +108,9 @@ function findRenameProblems({ sound }: Census, kinds: Kinds): Problem[] {
     const kind = kinds.get(part.kind)
     const own = kind && part.terminals && kindEndsInAnyVehicle(part, kind)
     if (!own) return []
-    const names = own.map(({ is }) => is)
-    return inIdOrder(part.terminals).flatMap(([terminal, { is }]) => is === undefined || names.includes(is) ? []
-      : [makeProblem(['parts', id, 'terminals', terminal, 'is'], `an end of a ${part.kind}: ${names.join(', ')}`, JSON.stringify(is), nearest(is, names))])
+    const names = new Set(own.map(({ is }) => is))
+    return inIdOrder(part.terminals).flatMap(([terminal, { is }]) => is === undefined || names.has(is) ? []
+      : [makeProblem(['parts', id, 'terminals', terminal, 'is'], `an end of a ${part.kind}: ${showNames(names)}`, showValue(is), () => nearest(is, names))])
   })
 }
 

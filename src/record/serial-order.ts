@@ -13,8 +13,23 @@ export interface PlacedSerial { readonly prefix: number; readonly number: string
 export function placeSerial(serial: string, series: SerialSeries): PlacedSerial | undefined {
   if (!series.prefixes) return serial.trim() === '' ? undefined : { prefix: 0, number: serial.trim().toUpperCase() }
   const plain = strip(serial)
-  const prefix = series.prefixes.findIndex((candidate) => plain.startsWith(strip(candidate)) && isNumber(plain.slice(strip(candidate).length)))
-  return prefix < 0 ? undefined : { prefix, number: plain.slice(strip(series.prefixes[prefix]).length) }
+  const places = placesOf(series.prefixes)
+  let found: PlacedSerial | undefined
+  // A prefix may end in digits itself: of those that leave a number, the first in the list is meant.
+  for (let cut = plain.length - 1; cut >= 0 && isNumber(plain[cut]); cut--) {
+    const prefix = places.get(plain.slice(0, cut))
+    if (prefix !== undefined && (found === undefined || prefix < found.prefix)) found = { prefix, number: plain.slice(cut) }
+  }
+  return found
+}
+
+const known = new WeakMap<readonly string[], ReadonlyMap<string, number>>()
+
+/** The place of each prefix in its list, found once: a record asks for its few series a thousand times. */
+function placesOf(prefixes: readonly string[]): ReadonlyMap<string, number> {
+  const places = known.get(prefixes) ?? new Map(prefixes.map((prefix, i) => [strip(prefix), i] as const).reverse())
+  known.set(prefixes, places)
+  return places
 }
 
 /** Below zero when a comes before b. */

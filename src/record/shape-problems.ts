@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { describeSchema } from './describe-schema.ts'
 import { nearest } from './nearest.ts'
-import { valueAt, type Path } from './path.ts'
+import { showName, valueAt, type Path } from './path.ts'
 import { makeProblem, saidProblem, showValue, type Problem } from './problem.ts'
 import { keysOf, schemaFor, schemaUnder, type Schema } from './schema-walk.ts'
 
@@ -24,7 +24,7 @@ function explainIssue(subject: Subject, issue: z.core.$ZodIssue, above: Path): P
   const value = valueAt(subject.document, path)
   switch (issue.code) {
     case 'unrecognized_keys': return issue.keys.map((key) => unknownKey(subject, path, key))
-    case 'invalid_key': return [makeProblem(path, describeKey(issue), JSON.stringify(path.at(-1)))]
+    case 'invalid_key': return [makeProblem(path, describeKey(issue), showValue(path.at(-1)))]
     case 'invalid_union': return explainUnion(subject, issue, path)
     case 'custom': return [saidProblem(path, issue.message, showValue(value), issue.message)]
     case 'too_small':
@@ -34,14 +34,13 @@ function explainIssue(subject: Subject, issue: z.core.$ZodIssue, above: Path): P
 }
 
 function wrongValue(path: Path, expected: string, value: unknown, choices: readonly string[]): Problem {
-  return makeProblem(path, expected, showValue(value), typeof value === 'string' ? nearest(value, choices) : undefined)
+  return makeProblem(path, expected, showValue(value), typeof value === 'string' ? () => nearest(value, choices) : undefined)
 }
 
 function unknownKey({ document, schema }: Subject, path: Path, key: string): Problem {
   const names = keysOf(shapeAt(schema, document, path) ?? schema)
-  const near = nearest(key, names)
-  const said = `${key} is not known here${near === undefined ? '' : `; the nearest is ${near}`}`
-  return saidProblem([...path, key], names.length === 0 ? 'no such key' : `one of ${names.join(', ')}`, key, said, near)
+  const expected = names.length === 0 ? 'no such key' : `one of ${names.join(', ')}`
+  return saidProblem([...path, key], expected, showName(key), `${showName(key)} is not known here`, () => nearest(key, names))
 }
 
 /** A branch that fits the type of the value says more than "none of these". */

@@ -2,7 +2,7 @@ import { COLLECTIONS, mapIn } from './collections.ts'
 import { inIdOrder } from './compare-ids.ts'
 import { nearest } from './nearest.ts'
 import { isObject, type Path } from './path.ts'
-import { makeProblem, saidProblem, type Problem } from './problem.ts'
+import { makeProblem, saidProblem, showNames, showValue, type Problem } from './problem.ts'
 import { vehicleSchema, type Edition, type Vehicle, type WiringRecord } from './schema.ts'
 import { placeSerial } from './serial-order.ts'
 import { checkShape } from './shape-problems.ts'
@@ -31,15 +31,15 @@ function findEditionProblems(at: Path, { market, options, serials }: Edition, re
 
 function findNameProblem(at: Path, name: string, names: readonly string[], word: string): Problem[] {
   if (names.includes(name)) return []
-  const expected = names.length === 0 ? `no ${word}: the record has none` : `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word} of the record: ${names.join(', ')}`
-  return [makeProblem(at, expected, JSON.stringify(name), nearest(name, names))]
+  const expected = names.length === 0 ? `no ${word}: the record has none` : `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word} of the record: ${showNames(names)}`
+  return [makeProblem(at, expected, showValue(name), () => nearest(name, names))]
 }
 
 function findSerialProblem(at: Path, id: string, serial: string, record: WiringRecord): Problem[] {
   const series = record.serials && Object.hasOwn(record.serials, id) ? record.serials[id] : undefined
   if (!series?.prefixes || placeSerial(serial, series)) return []
-  const said = `${serial} is no number of this series, which has ${series.prefixes.join(', ')} and a number`
-  return [saidProblem(at, `${series.prefixes.join(', ')} and a number`, JSON.stringify(serial), said)]
+  const prefixes = `${showNames(series.prefixes)} and a number`
+  return [saidProblem(at, prefixes, showValue(serial), `${serial} is no number of this series, which has ${prefixes}`)]
 }
 
 /** Only what can have its own condition can be of another edition. */
@@ -48,5 +48,5 @@ function findItemProblem(at: Path, item: string, record: WiringRecord): Problem[
   const ids = collections.flatMap((collection) => Object.keys(mapIn(record, collection)))
   if (ids.includes(item)) return []
   const some = collections.filter((collection) => isObject(record[collection])).join(', ')
-  return [makeProblem(at, `the id of something in ${some}`, JSON.stringify(item), nearest(item, ids))]
+  return [makeProblem(at, `the id of something in ${some}`, showValue(item), () => nearest(item, ids))]
 }

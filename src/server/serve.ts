@@ -50,6 +50,7 @@ function makeApp({ files, page = findPage() }: ServeOptions): Hono {
     return text === null ? c.text('there is no such record', 404) : c.body(text, 200, { 'content-type': 'application/json; charset=utf-8', 'cache-control': 'no-store' })
   })
   app.get('*', (c) => sendFile(c, page))
+  app.all('*', (c) => c.text('there is nothing to do here but to read', 405, { allow: 'GET, HEAD' }))
   return app
 }
 
@@ -91,12 +92,14 @@ async function sendFile(c: Context, page: string): Promise<Response> {
   return c.body(bytes, 200, { 'content-type': type, 'cache-control': kept, 'x-content-type-options': 'nosniff', 'content-security-policy': POLICY })
 }
 
+/** What a path may be beside that of a file that can be read: nothing, a folder, too long, forbidden, or with a zero byte in it. */
+const NOT_THERE = ['ENOENT', 'EISDIR', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'EACCES', 'EPERM', 'ERR_INVALID_ARG_VALUE']
+
 async function readIfThere(file: string): Promise<Uint8Array<ArrayBuffer> | null> {
   try {
     return new Uint8Array(await readFile(file))
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException
-    if (code === 'ENOENT' || code === 'EISDIR' || code === 'ENOTDIR') return null
+    if (NOT_THERE.includes(String((error as NodeJS.ErrnoException).code))) return null
     throw error
   }
 }

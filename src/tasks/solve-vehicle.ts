@@ -1,6 +1,6 @@
 import { layFaults, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type SolvedSetting } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
-import { checkShape, type Params, type Wiring } from '../record/index.ts'
+import { checkShape, listOutside, type Params, type Wiring } from '../record/index.ts'
 import { readFault } from './read-fault.ts'
 import { readAll, refuseForm, type NameRefusal, type Read } from './refusal.ts'
 import { readSetting, type SettingWords } from './read-setting.ts'
@@ -60,7 +60,7 @@ function refuseParameter(wiring: Wiring, { part: id, param, value }: Extract<Fau
   const kind = partKinds.find((one) => one.kind === part?.kind)
   if (!part || !kind) return null
   const params = setIn(part.params, param, value) as Params
-  const { problems } = checkShape(params, kind.params.strict())
+  const problems = [...checkShape(params, kind.params.strict()).problems, ...listOutside(params, [])]
   const inner = problems.length > 0 ? [] : kind.check?.(params) ?? []
   const said = [...problems.map(({ sentence }) => sentence.slice(0, -1)), ...inner.map(({ path, expected, received }) => `${path.join('.')}: expected ${expected}, found ${received}`)]
   return said.length ? { sentence: `${id} cannot have ${param.join('.')} = ${value}: ${said.join('; ')}`, valid: Object.keys(kind.params.shape) } : null

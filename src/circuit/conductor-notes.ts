@@ -1,0 +1,81 @@
+import type { Circuit } from './circuit.ts'
+import type { NetElement, NetPart, Network } from './network.ts'
+
+/** Less than this is nobody's current: what leaks through diodes and meters, A. */
+const NOTHING_A = 1e-6
+
+/**
+ * What the conductors themselves make of the present solution of a circuit: a battery joined from post to post with no load
+ * between, loops without resistance whose currents nothing determines, and a setting in which nothing flows at all.
+ */
+export function noteConductors(circuit: Circuit): string[] {
+  return [...noteShorts(circuit), ...noteLoops(circuit), ...noteStillness(circuit)]
+}
+
+interface Way { readonly from: number; readonly to: number; readonly by: string }
+
+function noteShorts(circuit: Circuit): string[] {
+  const { network } = circuit
+  const batteries = network.parts.filter(({ posts }) => posts)
+  if (batteries.length === 0) return []
+  const ways = waysFrom(listConducting(circuit))
+  return batteries.flatMap((battery) => {
+    const through = battery.posts && findTrail(ways, battery.posts.plus, battery.posts.minus)
+    return through ? [sayShort(circuit, battery, through)] : []
+  })
+}
+
+function sayShort(circuit: Circuit, { id, part, elements }: NetPart, through: readonly string[]): string {
+  const amps = Math.max(...[...elements.values()].map((e) => Math.abs(circuit.elementAmps(e))))
+  const way = through.length > 0 ? `through ${through.join(', ')}` : 'at one point'
+  return `${part.title} (${id}) is short-circuited, from post to post ${way} with no load between: ${amps.toFixed(0)} A`
+}
+
+/** Everything that conducts in this solution and is there to conduct: wires, fixings, closed contacts, and points that touch. */
+function listConducting({ network: { elements, points }, laws, overlay }: Circuit): Way[] {
+  const closed = elements.flatMap(({ id, from, to, does }, e): Way[] => isConductor(does) && laws.open[e] === 0 ? [{ from, to, by: id }] : [])
+  return [...closed, ...overlay.bridges.map(({ from, to }) => ({ from, to, by: `the touch of ${points[from]} and ${points[to]}` }))]
+}
+
+const isConductor = (does: NetElement['does']) => does === 'wire' || does === 'contact' || does === 'joint'
+
+function waysFrom(conducting: readonly Way[]): ReadonlyMap<number, readonly Way[]> {
+  const ways = new Map<number, Way[]>()
+  const add = (way: Way) => {
+    const known = ways.get(way.from)
+    if (known) known.push(way)
+    else ways.set(way.from, [way])
+  }
+  for (const way of conducting) {
+    add(way)
+    add({ from: way.to, to: way.from, by: way.by })
+  }
+  return ways
+}
+
+/** The names on a shortest way between two points, nearest first; null where none leads there. */
+function findTrail(ways: ReadonlyMap<number, readonly Way[]>, start: number, goal: number): string[] | null {
+  const cameBy = new Map<number, Way | null>([[start, null]])
+  for (const [point] of cameBy) {
+    if (point === goal) break
+    for (const way of ways.get(point) ?? []) if (!cameBy.has(way.to)) cameBy.set(way.to, way)
+  }
+  if (!cameBy.has(goal)) return null
+  const trail: string[] = []
+  for (let way = cameBy.get(goal); way; way = cameBy.get(way.from)) trail.unshift(way.by)
+  return trail
+}
+
+function noteLoops(circuit: Circuit): string[] {
+  const loose = circuit.network.elements.filter((_, e) => Number.isNaN(circuit.elementAmps(e))).map(({ id }) => id)
+  return loose.length === 0 ? [] : [`the amps of ${loose.join(', ')} are undetermined: they lie in loops of conductors without resistance`]
+}
+
+function noteStillness(circuit: Circuit): string[] {
+  const { network } = circuit
+  if (!hasSource(network)) return ['nothing is live: this vehicle has no battery and nothing else that gives current']
+  const flows = network.elements.some(({ part }, e) => part >= 0 && Math.abs(circuit.elementAmps(e)) > NOTHING_A)
+  return flows ? [] : ['no current flows in this setting: every way from a source is open']
+}
+
+const hasSource = ({ elements }: Network) => elements.some(({ does }) => does === 'source')
