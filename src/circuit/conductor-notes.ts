@@ -31,10 +31,13 @@ function sayShort(circuit: Circuit, { id, part, elements }: NetPart, through: re
   return `${part.title} (${id}) is short-circuited, from post to post ${way} with no load between: ${amps.toFixed(0)} A`
 }
 
-/** Everything that conducts in this solution and is there to conduct: wires, fixings, closed contacts, and points that touch. */
+/** A way with more than this in one place is a bad joint or a leak, and no short circuit, ohm; common practice, no source. */
+const MOST_OHM = 1
+
+/** Everything that conducts well in this solution and is there to conduct: wires, fixings, closed contacts, and points that touch. */
 function listConducting({ network: { elements, points }, laws, overlay }: Circuit): Way[] {
-  const closed = elements.flatMap(({ id, from, to, does }, e): Way[] => isConductor(does) && laws.open[e] === 0 ? [{ from, to, by: id }] : [])
-  return [...closed, ...overlay.bridges.map(({ from, to }) => ({ from, to, by: `the touch of ${points[from]} and ${points[to]}` }))]
+  const closed = elements.flatMap(({ id, from, to, does }, e): Way[] => isConductor(does) && laws.plainS[e] >= 1 / MOST_OHM ? [{ from, to, by: id }] : [])
+  return [...closed, ...overlay.bridges.filter(({ ohm }) => ohm <= MOST_OHM).map(({ from, to }) => ({ from, to, by: `the touch of ${points[from]} and ${points[to]}` }))]
 }
 
 const isConductor = (does: NetElement['does']) => does === 'wire' || does === 'contact' || does === 'joint'
