@@ -23,6 +23,8 @@ export class Circuit {
   private readonly isMerged: Uint8Array
   /** The merged elements as text; null once one has come or gone. */
   private mergedKey: string | null = null
+  /** The solver that passes over chains, while the merged elements stay the same. */
+  private chained: InnerSolver | null = null
   /** Elements whose law is asked for, by the part they are of. */
   private readonly moving: readonly Moving[]
   private readonly axisOf: ReadonlyMap<string, NetAxis>
@@ -66,7 +68,7 @@ export class Circuit {
     const actual = this.overlay.opened.has(e) ? { kind: 'open' as const } : law
     this.laws.set(e, actual, added)
     const merged = actual.kind === 'resistor' && actual.ohm + added < LEAST_OHM ? 1 : 0
-    if (merged !== this.isMerged[e]) this.mergedKey = null
+    if (merged !== this.isMerged[e]) this.mergedKey = this.chained = null
     this.isMerged[e] = merged
   }
 
@@ -126,7 +128,7 @@ export class Circuit {
   private run(isNear: boolean): void {
     const last = this.result, lastSolver = this.solver
     this.merged = null
-    let solver = this.solverFor('chains')
+    let solver = this.chained ??= this.solverFor('chains')
     this.bridged = this.nodeBridges(solver.topology)
     if (this.bridged.some(({ from, to }) => !hasRow(from, solver) || !hasRow(to, solver))) {
       solver = this.solverFor('points')

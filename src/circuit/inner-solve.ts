@@ -84,7 +84,7 @@ export class InnerSolver {
       if (!(worst.amps < before) && worst.amps < ROUNDING_A) break
     }
     this.sorted.fillInner(volts, laws)
-    const bridgeAmps = Float64Array.from(bridges, ({ from, to, ohm }) => (volts[from] - volts[to]) / ohm)
+    const bridgeAmps = bridges.length === 0 ? NO_AMPS : Float64Array.from(bridges, ({ from, to, ohm }) => (volts[from] - volts[to]) / ohm)
     return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps, bridgeAmps }
   }
 
@@ -160,6 +160,7 @@ export class InnerSolver {
     values.set(plain)
     residual.fill(0)
     for (let l = 0; l < S.length; l++) {
+      if (S[l] === 0) continue
       const a = from[l], b = to[l]
       const amps = S[l] * (volts[a] - volts[b])
       residual[a] += amps
@@ -228,6 +229,7 @@ export class InnerSolver {
   }
 }
 
+const NO_AMPS = new Float64Array(0)
 const NOTHING: Worst = { node: -1, amps: 0 }
 
 function dot(a: Float64Array, b: Float64Array, n: number): number {

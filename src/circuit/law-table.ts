@@ -19,7 +19,7 @@ export class LawTable {
   current = 0
   /** Its slope, S. */
   slope = 0
-  /** 1 for each element that does not conduct at all: which nodes float depends on nothing else. */
+  /** 1 for each element that does not conduct at all, padded to whole words: which nodes float depends on nothing else. */
   readonly open: Uint8Array
   /** The same as a number, all but unmistakable. */
   openMark = 0
@@ -35,7 +35,7 @@ export class LawTable {
     this.p = new Float64Array(size * WIDTH)
     this.plainS = new Float64Array(size)
     this.plainOhm = new Float64Array(size).fill(Infinity)
-    this.open = new Uint8Array(size).fill(1)
+    this.open = new Uint8Array(Math.ceil(size / 4) * 4).fill(1)
   }
 
   set(index: number, law: Law, addedOhm = 0): void {

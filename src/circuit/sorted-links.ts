@@ -8,7 +8,7 @@ export const TIE_S = 1e-3
 /** Nodes that no conducting element joins to the reference, and one row of each island that has one. */
 export interface Islands { readonly floating: Uint8Array; readonly ties: readonly number[]; islandOf(node: number): number }
 
-interface KnownIslands { readonly open: Uint8Array; readonly islands: Islands }
+interface KnownIslands { readonly open: Uint32Array; readonly islands: Islands }
 const MOST_KNOWN = 500
 
 /**
@@ -140,11 +140,12 @@ export class SortedLinks {
   }
 
   private islandsOf(laws: LawTable): Islands {
+    const open = new Uint32Array(laws.open.buffer)
     const known = this.known.get(laws.openMark)
-    if (known && isSame(known.open, laws.open)) return known.islands
+    if (known && isSame(known.open, open)) return known.islands
     const islands = this.findIslands(laws)
     if (this.known.size >= MOST_KNOWN) this.known.clear()
-    this.known.set(laws.openMark, { open: laws.open.slice(), islands })
+    this.known.set(laws.openMark, { open: open.slice(), islands })
     return islands
   }
 
@@ -205,7 +206,7 @@ export class SortedLinks {
   }
 }
 
-function isSame(a: Uint8Array, b: Uint8Array): boolean {
+function isSame(a: Uint32Array, b: Uint32Array): boolean {
   if (a.length !== b.length) return false
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false
   return true
