@@ -4,7 +4,7 @@ import type { Condition } from './condition.ts'
 import { LawTable, LEAST_OHM } from './law-table.ts'
 import { InnerSolver, type InnerResult } from './inner-solve.ts'
 import { mergedAmps } from './merged-amps.ts'
-import type { NetAxis, NetElement, Network } from './network.ts'
+import { isPlain, type NetAxis, type Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
 import { PartNow, PartView, type Ambient } from './part-now.ts'
 import { mergePoints, type Topology } from './topology.ts'
@@ -145,8 +145,9 @@ export class Circuit {
     this.result = result
   }
 
-  /** Forget the last solution, so that the next solve starts from nothing. */
+  /** Forget the last solution and setting, so that the next solve starts from nothing. */
   forget(): void {
+    this.setting = null
     this.result = null
     this.solver = null
   }
@@ -236,12 +237,6 @@ interface Moving { readonly now: PartNow; readonly elements: readonly number[] }
 
 function hasRow(node: number, { topology: { rows } }: InnerSolver): boolean {
   return node <= rows
-}
-
-/** Its law is a resistance or open, whatever happens. */
-function isPlain({ law, does }: NetElement): boolean {
-  if (typeof law === 'function') return does === 'contact' || does === 'joint'
-  return law.kind === 'resistor' || law.kind === 'open'
 }
 
 function keyOfMerged(merged: Uint8Array): string {

@@ -13,8 +13,6 @@ export interface InnerResult {
   readonly worstNode: number
   readonly worstA: number
   readonly steps: number
-  /** Amps through each bridge, from its first end to its second. */
-  readonly bridgeAmps: Float64Array
 }
 
 interface Worst { readonly node: number; readonly amps: number }
@@ -84,8 +82,7 @@ export class InnerSolver {
       if (!(worst.amps < before) && worst.amps < ROUNDING_A) break
     }
     this.sorted.fillInner(volts, laws)
-    const bridgeAmps = bridges.length === 0 ? NO_AMPS : Float64Array.from(bridges, ({ from, to, ohm }) => (volts[from] - volts[to]) / ohm)
-    return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps, bridgeAmps }
+    return { volts, floating, worstNode: worst.node, worstA: worst.amps, steps }
   }
 
   /**
@@ -110,6 +107,7 @@ export class InnerSolver {
   private turnStep(updates: BridgeUpdate): number {
     const { step, topology: { rows } } = this
     updates.correct(this.factor, step)
+    step[rows] = 0
     let largest = 0
     for (let i = 0; i < rows; i++) {
       const size = Math.abs(step[i])
@@ -229,7 +227,6 @@ export class InnerSolver {
   }
 }
 
-const NO_AMPS = new Float64Array(0)
 const NOTHING: Worst = { node: -1, amps: 0 }
 
 function dot(a: Float64Array, b: Float64Array, n: number): number {

@@ -39,11 +39,11 @@ export class LawTable {
   }
 
   set(index: number, law: Law, addedOhm = 0): void {
-    const code = CODES[law.kind]
-    if ((code === 0) !== (this.kind[index] === 0)) this.turnOpen(index)
-    this.kind[index] = code
     const plainS = law.kind === 'open' ? 0 : law.kind === 'resistor' ? 1 / Math.max(law.ohm + addedOhm, LEAST_OHM) : NaN
+    const isOpen = plainS === 0 ? 1 : 0
+    if (isOpen !== this.open[index]) this.turnOpen(index)
     if (!Object.is(plainS, this.plainS[index])) this.changed[this.changes++ % LOGGED] = index
+    this.kind[index] = CODES[law.kind]
     this.plainS[index] = plainS
     this.plainOhm[index] = 1 / plainS
     const p = index * WIDTH

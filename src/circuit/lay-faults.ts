@@ -1,6 +1,6 @@
 import type { PartKind, Wiring } from '../record/index.ts'
 import { Circuit } from './circuit.ts'
-import { buildNetwork, type Network } from './network.ts'
+import { buildNetwork, isPlain, type Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
 import type { Fault } from './solved.ts'
 
@@ -24,7 +24,7 @@ export function layFaults(circuit: Circuit, kinds: readonly PartKind[], faults: 
 
 function hasSameShape(a: Network, b: Network): boolean {
   return a.points.length === b.points.length && a.elements.length === b.elements.length && a.reference === b.reference
-    && a.elements.every(({ from, to }, e) => from === b.elements[e].from && to === b.elements[e].to)
+    && a.elements.every((element, e) => element.from === b.elements[e].from && element.to === b.elements[e].to && isPlain(element) === isPlain(b.elements[e]))
 }
 
 function setParameter(wiring: Wiring, { part, param, value }: Extract<Fault, { kind: 'set' }>): Wiring {

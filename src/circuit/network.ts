@@ -17,6 +17,12 @@ export interface NetElement {
   readonly spec?: ElementSpec
 }
 
+/** Its law is a resistance or open, whatever happens. */
+export function isPlain({ law, does }: NetElement): boolean {
+  if (typeof law === 'function') return does === 'contact' || does === 'joint'
+  return law.kind === 'resistor' || law.kind === 'open'
+}
+
 export interface NetState { readonly id: string; readonly part: number; readonly spec: StateSpec }
 export interface NetPhase { readonly part: number; readonly spec: PhaseSpec }
 export interface NetMachine { readonly part: number; readonly spec: MachineSpec }

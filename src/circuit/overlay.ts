@@ -6,5 +6,3 @@ export interface Overlay {
   /** States and phases that are held, by `part.state` or by part. */
   readonly held: ReadonlyMap<string, string>
 }
-
-export const NO_OVERLAY: Overlay = { opened: new Set(), addedOhm: new Map(), bridges: [], held: new Map() }

@@ -114,6 +114,16 @@ describe('solve', () => {
     expect(said).toContain(sentence)
   })
 
+  it('says what the engine moved and that settings came before', async () => {
+    const oil = part('oil', 'control', { axes: { p: { positions: ['none', 'present'], rest: 'none', follows: { running: 'present' } } }, rows: { on: { when: { p: ['present'] }, joins: ['a', 'b'] } } })
+    const { printed } = await run('solve', write('oil.json', writeRecord({ ...record, parts: { ...record.parts, oil: oil[1] } })), '--year', '1955', '--engine', 'idle', '--then', '--set', 'switch=on')
+    const [first, second] = printed.split('════════')
+    expect(first).toContain('Moved by the engine: oil.p at present.')
+    expect(first).not.toContain('settings before')
+    expect(second).toContain('What the settings before have made stays made if it can.')
+    expect(second).not.toContain('Moved by the engine')
+  })
+
   it('prints a table for a person', async () => {
     const { printed } = await run('solve', file, '--year', '1965', '--set', 'switch=on')
     expect(printed).toMatch(/lamp .*volts.*% of rated/)

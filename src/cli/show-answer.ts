@@ -5,9 +5,10 @@ import { showNotes, showSetting } from './show-setting.ts'
 import { figure } from './table.ts'
 
 /** What a meter reads, and all that the reading rests on. */
-export function showAnswer({ reading, setting, faults, moved, notes, assumed }: MeterAnswer): string {
+export function showAnswer(answer: MeterAnswer): string {
+  const { reading, moved, notes, assumed, isChained } = answer
   const states = Object.entries(moved).map(([id, value]) => `${id} ${value}`)
-  const under = [showSetting(setting, faults), showNotes(notes), states.length ? `Not at rest: ${states.join(', ')}.` : '']
+  const under = [showSetting(answer, isChained), showNotes(notes), states.length ? `Not at rest: ${states.join(', ')}.` : '']
   return [showReading(reading), under.filter((line) => line !== '').join('\n'), showAssumed(assumed)].filter((section) => section !== '').join('\n\n')
 }
 

@@ -1,11 +1,14 @@
 import type { Setting, SolvedStep } from '../tasks/index.ts'
 
-/** Under what an answer holds: the setting, then a line for each fault laid on. */
-export function showSetting({ controls, engine, battery, phases }: Setting, faults: SolvedStep['faults']): string {
-  const named = [...Object.entries(controls), ...Object.entries(phases)].map(([id, position]) => `${id} at ${position}`)
+/** Under what an answer holds: the setting, what the engine moved, then a line for each fault laid on. */
+export function showSetting({ setting: { controls, engine, battery, phases }, followed, faults }: Pick<SolvedStep, 'setting' | 'followed' | 'faults'>, isChained: boolean): string {
+  const list = (positions: Setting['controls']) => Object.entries(positions).map(([id, position]) => `${id} at ${position}`)
   const speed = typeof engine === 'number' ? `at ${engine} rpm` : engine
+  const byEngine = list(followed)
   return [
-    `Setting: ${[...named, `engine ${speed}`, `battery ${battery}`].join(', ')}; everything else at rest.`,
+    `Setting: ${[...list(controls), ...list(phases), `engine ${speed}`, `battery ${battery}`].join(', ')}; other controls at rest.`,
+    ...isChained ? ['What the settings before have made stays made if it can.'] : [],
+    ...byEngine.length ? [`Moved by the engine: ${byEngine.join(', ')}.`] : [],
     ...faults.map(({ fault, said }) => `Fault laid on: ${said} (${fault}).`),
   ].join('\n')
 }

@@ -6,9 +6,9 @@ import { showNotes, showSetting } from './show-setting.ts'
 import { figure, formatTable } from './table.ts'
 
 /** One solved setting as readable text. */
-export function showSolved(solved: SolvedStep, wiring: Wiring): string {
+export function showSolved(solved: SolvedStep, wiring: Wiring, isChained = false): string {
   const sections = [
-    showSetting(solved.setting, solved.faults), showNotes(solved.notes), showOutcome(solved),
+    showSetting(solved, isChained), showNotes(solved.notes), showOutcome(solved),
     showLamps(solved, wiring), showWires(solved, wiring),
     showStates(solved), showPhases(solved), showStanding(solved), showFloating(solved), showBalance(solved), showAssumed(solved.assumed),
   ]
@@ -35,7 +35,7 @@ function showWires({ wires, voltages, faults }: SolvedStep, wiring: Wiring): str
   const rows = Object.entries(wires).map(([id, { amps, dropV }]) => {
     const wire = wiring.wires.get(id) as WiringWire
     const ends = wire.ends.map(({ at, place }) => at ?? place ?? '?')
-    const flow = open.has(`open:${id}`) ? 'open' : amps === null ? 'undetermined' : figure(amps, 3)
+    const flow = ['', '.1', '.2'].some((end) => open.has(`open:${id}${end}`)) ? 'open' : amps === null ? 'undetermined' : figure(amps, 3)
     return [id, ends.join(' – '), ...wire.ends.map(({ at }) => endVolts(at, voltages)), flow, figure(dropV, 3)]
   })
   return rows.length ? formatTable(['wire', 'ends', 'volts', 'volts ', 'amps', 'drop'], rows, ['volts', 'volts ', 'amps', 'drop']) : ''

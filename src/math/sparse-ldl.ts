@@ -46,7 +46,7 @@ function adjacency(size: number, a: ArrayLike<number>, b: ArrayLike<number>): Se
   return neighbours
 }
 
-/** Greedy minimum degree; ties go to the smaller index, so the order is the same every time. */
+/** Greedy minimum degree; ties go to the one that has had its degree longest, so the order is the same every time. */
 function minimumDegreeOrder(graph: Set<number>[]): Int32Array {
   const size = graph.length
   const order = new Int32Array(size)

@@ -10,6 +10,7 @@ const params = z.object({
 /** An ammeter in the supply: a very small resistance whose current is its reading. */
 export const ammeter: PartKind = {
   kind: 'ammeter',
+  passes: true,
   plain: 'Shows the current into or out of the battery. Everything but the starter passes through it, so its nuts matter.',
   params,
   terminals: () => [{ is: 'in', marking: '+', what: 'battery side' }, { is: 'out', marking: '-', what: 'load side' }],

@@ -59,6 +59,7 @@ type ControlParams = z.infer<typeof params>
 /** Any switch, stalk, pedal switch, pressure switch, dimmer or sender: axes that are moved, and rows of terminals that they join. */
 export const control: PartKind = {
   kind: 'control',
+  passes: true,
   plain: 'Something that is moved, by a hand, a pedal, a door or a pressure, and joins terminals in some of its positions.',
   params,
   terminals(raw: Params): TerminalSpec[] {

@@ -26,6 +26,7 @@ type RatingMeans = 'continuous' | 'blow'
 /** A fuse: a small resistance that opens above its blow figure and stays open. */
 export const fuse: PartKind = {
   kind: 'fuse',
+  passes: true,
   plain: 'The weakest link on purpose: it protects the wire behind it and opens when the current stays too high.',
   params,
   terminals: () => [

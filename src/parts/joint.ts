@@ -13,6 +13,7 @@ const waysOf = (raw: Params) => (typeof raw.ways === 'number' ? raw.ways : 2)
 /** A terminal block, bullet sleeve or bus bar: way 1 joined to every other way. */
 export const joint: PartKind = {
   kind: 'joint',
+  passes: true,
   plain: 'A place where wires meet: a terminal block, a bullet sleeve, a common bar.',
   params,
   terminals: (raw) => Array.from({ length: waysOf(raw) }, (_, i) => ({ is: `${i + 1}`, marking: `${i + 1}`, what: `way ${i + 1}` })),

@@ -2,15 +2,16 @@ import type { PartKind } from './part-kind.ts'
 import { clash, party, type Resolving } from './resolving.ts'
 import type { ShortedBattery, Wiring, WiringPart } from './wiring.ts'
 
-type Joined = Pick<Wiring, 'earth' | 'metals' | 'parts' | 'wires' | 'fixings' | 'matings'>
+/** `supply` is the id of the supply that is meant for this vehicle. */
+type Joined = Pick<Wiring, 'earth' | 'metals' | 'parts' | 'wires' | 'fixings' | 'matings'> & { readonly supply: string }
 type Ways = ReadonlyMap<string, readonly { readonly to: string; readonly by: string }[]>
 
 /**
- * Follows the posts of every battery along conductors alone. The live post on metal, and the earthed one not, is a
- * conflict with the supply; both posts together are a short circuit, which can still be solved and is listed.
+ * Follows the posts of every battery along conductors. The live post on metal, and the earthed one not, through whatever
+ * switch or fuse, is a conflict with the supply; both posts together are a short circuit, which can still be solved and is listed.
  */
 export function followPosts(resolving: Resolving, joined: Joined, kinds: readonly PartKind[]): ShortedBattery[] {
-  const ways = listWays(joined)
+  const ways = listWays(joined), passed = listWays(joined, new Set(kinds.flatMap(({ kind, passes }) => passes ? [kind] : [])))
   const postsOf = new Map(kinds.flatMap(({ kind, posts }) => posts ? [[kind, posts] as const] : []))
   return [...joined.parts.values()].flatMap((part) => {
     const posts = postsOf.get(part.kind)
@@ -18,7 +19,7 @@ export function followPosts(resolving: Resolving, joined: Joined, kinds: readonl
     const [plus, minus] = [pointOf(part, posts.plus), pointOf(part, posts.minus)]
     const through = findWay(ways, plus, (point) => point === minus)
     if (through) return [{ part: part.id, through }]
-    if (joined.earth !== 'none') refuseReversed(resolving, joined, ways, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
+    if (joined.earth !== 'none') refuseReversed(resolving, joined, { ways, passed }, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
     return []
   })
 }
@@ -28,17 +29,19 @@ function pointOf(part: WiringPart, end: string): string {
   return `${part.id}:${terminal?.id ?? end}`
 }
 
-function refuseReversed(resolving: Resolving, { earth, metals }: Joined, ways: Ways, id: string, [earthed, live]: readonly [string, string]): void {
+function refuseReversed(
+  resolving: Resolving, { earth, metals, supply }: Joined, { ways, passed }: { readonly ways: Ways; readonly passed: Ways }, id: string,
+  [earthed, live]: readonly [string, string],
+): void {
   const isMetal = (point: string) => metals.has(point)
   const wrong = findWay(ways, live, isMetal)
-  if (!wrong || findWay(ways, earthed, isMetal)) return
-  const supply = Object.entries(resolving.record.supply).filter(([, stated]) => stated.earth === earth)
-  const parties = supply.map(([name, { fits }]) => party(['supply', name], fits))
+  if (!wrong || findWay(passed, earthed, isMetal)) return
   const said = `the supply has its ${earth} pole earthed, but it is ${live} that leads to metal (by ${wrong.join(', ')}), and ${earthed} does not: turn the battery round, or correct the supply`
-  clash(resolving, ['parts', id], 'battery reversed', said, parties)
+  clash(resolving, ['parts', id], 'battery reversed', said, [party(['supply', supply], resolving.record.supply[supply]?.fits)])
 }
 
-function listWays({ wires, fixings, matings }: Joined): Ways {
+/** What wires, fixings and connectors join, and what the parts of these kinds may. */
+function listWays({ parts, wires, fixings, matings }: Joined, passing: ReadonlySet<string> = new Set()): Ways {
   const ways = new Map<string, { to: string; by: string }[]>()
   const add = (from: string, to: string, by: string) => { ways.set(from, [...ways.get(from) ?? [], { to, by }]) }
   const both = (a: string | null, b: string | null, by: string) => {
@@ -48,6 +51,10 @@ function listWays({ wires, fixings, matings }: Joined): Ways {
   }
   for (const { id, ends: [a, b] } of wires.values()) both(a.at, b.at, id)
   for (const { id, joins: [a, b] } of [...fixings.values(), ...matings.values()]) both(a, b, id)
+  for (const { id, kind, terminals } of parts.values()) {
+    const [first, ...others] = passing.has(kind) ? [...terminals.keys()] : []
+    for (const other of others) both(`${id}:${first}`, `${id}:${other}`, id)
+  }
   return ways
 }
 

@@ -18,6 +18,8 @@ export interface PartKind {
   fails(params: Params): readonly FailureSpec[]
   /** What is wrong inside parameters of the right shape: an axis or an end that is not there. Paths are inside the parameters. */
   check?(params: Params): readonly ParamProblem[]
+  /** Between all its ends it lets current through or not, and takes none: a switch, a fuse. */
+  readonly passes?: true
   /** The ends of a battery. */
   readonly posts?: { readonly plus: string; readonly minus: string }
   build(part: WiringPart, ctx: BuildContext): PartModel
@@ -68,7 +70,7 @@ export interface ElementSpec {
   readonly from: string
   readonly to: string
   readonly law: Law | ((now: Now) => Law)
-  /** How the element is counted: loads and sources make the balance; contacts can be held or burnt. */
+  /** How the element is counted: loads and sources make the balance; contacts can be held or burnt. A contact's or joint's law that moves is a resistance or open. */
   readonly does: 'load' | 'source' | 'contact' | 'joint' | 'winding'
   /** Its current makes the sparks: without it the engine does not run. */
   readonly sparks?: true

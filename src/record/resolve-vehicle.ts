@@ -79,12 +79,12 @@ function resolveParts(resolving: Resolving, kept: WiringRecord, kinds: readonly 
 function buildWiring(resolving: Resolving, vehicle: Vehicle, kept: WiringRecord, kinds: readonly PartKind[]): Wiring {
   const { record } = resolving
   const parts = resolveParts(resolving, kept, kinds)
-  const { systemV, earth } = resolveSupply(resolving)
+  const { supply, systemV, earth } = resolveSupply(resolving)
   const engine = resolveEngine(resolving)
   const { wires, fixings } = checkPresence(resolving, kept, parts)
   const metals = mapItems(kept.metals, (id, { title }) => ({ id, title }))
   const { matings, unmatched } = matchHalves(resolving, kept, wires)
-  const joined = { earth, metals, parts, wires, fixings, matings }
+  const joined = { supply, earth, metals, parts, wires, fixings, matings }
   return {
     recordId: record.id, title: record.title, vehicle, systemV, earth, engine, assume: record.assume ?? {},
     metals, parts,
@@ -123,14 +123,14 @@ function withoutFits<T extends { readonly fits?: Fits }>(_id: string, { fits: _f
 }
 
 /** Exactly one supply must be left. What is given back beside a conflict is never shown. */
-function resolveSupply(resolving: Resolving): Pick<Wiring, 'systemV' | 'earth'> {
+function resolveSupply(resolving: Resolving): Pick<Wiring, 'systemV' | 'earth'> & { readonly supply: string } {
   const left = listFitting(resolving, resolving.record.supply, 'supply')
   const parties = inIdOrder(left.length > 1 ? Object.fromEntries(left) : resolving.record.supply).map(([id, { fits }]) => party(['supply', id], fits))
   if (left.length > 1) clash(resolving, ['supply'], 'several supplies', `this vehicle has ${left.length} supplies`, parties)
   const isOpen = resolving.cannotTell.some(({ at }) => at[0] === 'supply')
   if (left.length === 0 && !isOpen) clash(resolving, ['supply'], 'no supply', 'no supply is meant for this vehicle', parties)
   const [id, { systemV, earth }] = left[0] ?? ['', USUAL_SUPPLY]
-  return { systemV: knownOr(resolving, ['supply', id, 'systemV'], systemV, 12, 'find out the volts of the system'), earth: knownOr(resolving, ['supply', id, 'earth'], earth, 'negative', 'find out which pole is earthed') }
+  return { supply: id, systemV: knownOr(resolving, ['supply', id, 'systemV'], systemV, 12, 'find out the volts of the system'), earth: knownOr(resolving, ['supply', id, 'earth'], earth, 'negative', 'find out which pole is earthed') }
 }
 
 const USUAL_SUPPLY = { systemV: 12, earth: 'negative' } as const

@@ -108,8 +108,10 @@ export function sayOfSetting({ circuit }: LiveVehicle, solved: SolvedSetting): s
     if (cycle && cycle.length > 1) return [`${title(part)}: goes through ${cycle.join(', ')}${rate ? `, ${rate}` : ''}; the moment shown is “${solved.at[part] ?? cycle[0]}”.`]
     return rate ? [`${title(part)}: ${rate}.`] : []
   })
-  return [...solved.outcome === 'chatters' ? [sayChatter(circuit, solved)] : [], ...phases, ...solved.notes, ...solved.standing.map((state) => sayStanding(circuit, solved, state))]
+  return [...solved.outcome === 'chatters' ? [sayChatter(circuit, solved)] : [], ...phases, ...solved.notes.map(sentence), ...solved.standing.map((state) => sayStanding(circuit, solved, state))]
 }
+
+const sentence = (note: string) => `${note.charAt(0).toUpperCase()}${note.slice(1)}.`
 
 function sayChatter({ network }: Circuit, solved: SolvedSetting): string {
   const steps = solved.cycle ?? []

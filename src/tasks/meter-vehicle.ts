@@ -2,7 +2,7 @@ import { METER_OHM, readOhms, readSeriesLamp, readSolution, readVolts, type Lamp
 import type { Assumption, Wiring } from '../record/index.ts'
 import { refuseForm, refuseName, type Read } from './refusal.ts'
 import type { LaidFault } from './say-fault.ts'
-import { solveVehicle, type SolvedSteps, type SolveWords } from './solve-vehicle.ts'
+import { solveVehicle, type SolvedStep, type SolvedSteps, type SolveWords } from './solve-vehicle.ts'
 
 export type MeterWords =
   | { readonly kind: 'volts'; readonly from: string; readonly to: string; readonly meterOhm?: number }
@@ -23,6 +23,9 @@ export interface MeterAnswer {
   readonly reading: MeterReading
   readonly setting: Setting
   readonly faults: readonly LaidFault[]
+  readonly followed: SolvedStep['followed']
+  /** Whether other settings came before. */
+  readonly isChained: boolean
   /** By `part.state`: what is not at rest while the meter is read; with the battery off, nothing. */
   readonly moved: Readonly<Record<string, string>>
   readonly notes: readonly string[]
@@ -36,10 +39,10 @@ export function meterVehicle(wiring: Wiring, words: SolveWords, meter: MeterWord
   const read = readMeter(solved.value, meter)
   if (!read.ok) return read
   const { steps, circuit } = solved.value
-  const { setting, faults, notes, assumed } = steps[steps.length - 1]
+  const { setting, faults, followed, notes, assumed } = steps[steps.length - 1]
   const { states, ...reading } = read.value
   const moved = circuit.network.states.flatMap(({ id, spec }) => states[id] === undefined || states[id] === spec.rest ? [] : [[id, states[id]]])
-  return { ok: true, value: { reading, setting, faults, moved: Object.fromEntries(moved) as Record<string, string>, notes: isAsSolved(meter) ? notes : [], assumed } }
+  return { ok: true, value: { reading, setting, faults, followed, isChained: steps.length > 1, moved: Object.fromEntries(moved) as Record<string, string>, notes: isAsSolved(meter) ? notes : [], assumed } }
 }
 
 /** Ohms and the series lamp are read on another circuit than the one solved: battery off, or a lamp before it. */

@@ -19,6 +19,8 @@ export function sayFault(fault: Fault, wiring: Wiring): string {
 /** An id with what people call it: `w3` stays `wire w3`, `left-wing-bolts` gets its title. */
 function nameOf(id: string, { wires, parts, fixings, metals }: Wiring): string {
   if (wires.has(id)) return `wire ${id}`
+  const [wire, end] = [id.slice(0, -2), id.slice(-2)]
+  if (wires.has(wire) && (end === '.1' || end === '.2')) return `the ${end === '.1' ? 'first' : 'second'} end of wire ${wire}`
   const title = fixings.get(id)?.title ?? metals.get(id)?.title ?? parts.get(id.split(/[.:]/)[0])?.title
   return title === undefined ? id : `${id} (${title})`
 }

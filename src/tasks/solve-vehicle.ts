@@ -9,8 +9,12 @@ import { sayFault, type LaidFault } from './say-fault.ts'
 /** Settings that follow one another, with the faults that are laid on the vehicle throughout. */
 export interface SolveWords { readonly steps: readonly SettingWords[]; readonly faults: readonly string[] }
 
-/** One solved setting, with the faults under which it holds. */
-export interface SolvedStep extends SolvedSetting { readonly faults: readonly LaidFault[] }
+/** One solved setting, with what it rests on beside the setting. */
+export interface SolvedStep extends SolvedSetting {
+  readonly faults: readonly LaidFault[]
+  /** Controls that the engine moved from where they rest, by `control.axis`. */
+  readonly followed: Readonly<Record<string, string | number>>
+}
 
 export interface SolvedSteps { readonly circuit: Circuit; readonly settings: readonly Setting[]; readonly steps: readonly SolvedStep[]; readonly condition: Condition }
 
@@ -27,10 +31,15 @@ export function solveVehicle(wiring: Wiring, words: SolveWords, onProgress?: (sa
     const one = solveSetting(circuit, setting, { onProgress: say, ...(condition ? { from: condition, fromSetting: settings[i - 1] } : {}) })
     condition = one.condition
     const { setting: of, ...rest } = one.solved
-    steps.push({ setting: of, faults, ...rest })
+    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), ...rest })
   })
   if (!condition) return refuseForm('there is no setting to solve')
   return { ok: true, value: { circuit, settings, steps, condition } }
+}
+
+function findFollowed({ network: { axes } }: Circuit, { positions, setting: { controls } }: SolvedSetting): Record<string, string | number> {
+  const followed = axes.filter(({ id, spec }) => !Object.hasOwn(controls, id) && positions[id] !== spec.rest)
+  return Object.fromEntries(followed.map(({ id }) => [id, positions[id]]))
 }
 
 /** The circuit with its faults laid on, and the settings in its own names. */

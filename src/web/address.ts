@@ -15,8 +15,8 @@ export function writeAddress(vehicle: Vehicle, { controls, engine, battery }: Se
   const words: (readonly [string, string])[] = [
     ...vehicle.year !== undefined && vehicle.year !== first.year ? [['year', String(vehicle.year)] as const] : [],
     ...vehicle.market !== undefined && vehicle.market !== first.market ? [['market', vehicle.market] as const] : [],
-    ...Object.entries(vehicle.options ?? {}).filter(([id, on]) => on !== (first.options?.[id] ?? false)).map(([id, on]) => [`option.${id}`, on ? 'yes' : 'no'] as const),
-    ...Object.entries(vehicle.serials ?? {}).filter(([, said]) => said !== '').map(([id, said]) => [`serial.${id}`, String(said)] as const),
+    ...Object.entries(vehicle.options ?? {}).filter(([id, on]) => on !== (first.options?.[id] ?? false)).map(([id, on]) => [`option*${id}`, on ? 'yes' : 'no'] as const),
+    ...Object.entries(vehicle.serials ?? {}).filter(([, said]) => said !== '').map(([id, said]) => [`serial*${id}`, String(said)] as const),
     ...Object.entries(controls).map(([key, position]) => [key, String(position)] as const),
     ...engine !== AT_REST.engine ? [['engine', String(engine)] as const] : [],
     ...battery !== AT_REST.battery ? [['battery', battery] as const] : [],
@@ -44,7 +44,7 @@ export function readVehicle(words: AddressWords, first: Vehicle, choices: Vehicl
 
 /** Part of a vehicle, a sentence where the record has no such thing, or null where the entry is not about the vehicle. */
 function readEntry(name: string, value: string, { years, markets, options, serials }: VehicleChoices): Partial<Vehicle> | string | null {
-  const [kind, id] = [name.split('.')[0], name.slice(name.indexOf('.') + 1)]
+  const [kind, id] = [name.split('*')[0], name.slice(name.indexOf('*') + 1)]
   const unknown = sayIgnored(name, value)
   if (name === 'year') return years.length > 0 && /^\d{4}$/.test(value) ? { year: Number(value) } : unknown
   if (name === 'market') return markets.some((market) => market.id === value) ? { market: value } : unknown

@@ -88,7 +88,7 @@ const Group = memo(function Group({ group, picked }: { readonly group: DrawnGrou
   const canPick = kind === 'part' || kind === 'splice' || (kind === 'wire' && label !== '')
   const named = canPick ? { 'data-pick': '', 'role': 'button', 'aria-label': label, 'tabIndex': -1 } : {}
   return <g className={picked ? 'picked' : undefined} data-kind={kind} data-id={id} {...named} dangerouslySetInnerHTML={{ __html: svg }} />
-}, (a, b) => a.picked === b.picked && a.group.svg === b.group.svg && a.group.id === b.group.id)
+}, (a, b) => a.picked === b.picked && a.group.svg === b.group.svg && a.group.id === b.group.id && a.group.label === b.group.label)
 
 function isDrawn({ groups }: Shown, { kind, id }: Picked): boolean {
   return groups.has(`${kind} ${id}`)

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { layFaults, prepareCircuit, readSolution, readVolts, restCondition, solveSetting, type Circuit, type Fault } from '../../src/circuit/index.ts'
 import { InnerSolver, type InnerResult } from '../../src/circuit/inner-solve.ts'
-import { LEAST_OHM } from '../../src/circuit/law-table.ts'
+import { LEAST_OHM, LOGGED } from '../../src/circuit/law-table.ts'
 import { mergePoints } from '../../src/circuit/topology.ts'
 import { partKinds } from '../../src/parts/index.ts'
 import { circuitOf, onOff, setting } from '../builders/circuits.ts'
@@ -129,6 +129,25 @@ describe('laws of generated networks', () => {
         })
       }
     }))
+  })
+
+  it('many contacts that move at once are all followed', () => {
+    const lamps = Array.from({ length: 3 * LOGGED }, (_, i) => `lamp${i}`)
+    const circuit = circuitOf({
+      metals: ['body'],
+      parts: [part('battery', 'battery', { emfV: 12.6, ohm: 0.01 }), ...lamps.flatMap((id) => [part(id, 'lamp', { powerW: 5 }), part(`s-${id}`, 'control', onOff())])],
+      wires: [link('e', 'battery:-', 'body'), ...lamps.flatMap((id) => [
+        wire(`a-${id}`, 'battery:+', `s-${id}:a`, { ohm: 0.01 }), wire(`b-${id}`, `s-${id}:b`, `${id}:in`, { ohm: 0.01 }), link(`c-${id}`, `${id}:out`, 'body'),
+      ])],
+    })
+    const turn = (position: string) => {
+      const at = setting(Object.fromEntries(lamps.map((id) => [`s-${id}.p`, position])))
+      circuit.solveFixed(at, restCondition(circuit, at))
+      return readSolution(circuit, restCondition(circuit, at)).lamps
+    }
+    for (const position of ['on', 'off', 'on']) {
+      for (const lamp of Object.values(turn(position))) expect(lamp.class).toBe(position === 'on' ? 'normal' : 'off')
+    }
   })
 
   it('elements in a row, solved as one, equal the same solved one by one', () => {

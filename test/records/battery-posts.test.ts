@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { onOff } from '../builders/circuits.ts'
 import { fixing, link, makeRecord, mustResolve, part, years } from '../builders/record.ts'
 import { partKinds } from '../../src/parts/index.ts'
 import { resolveVehicle } from '../../src/record/index.ts'
@@ -43,4 +44,19 @@ test('a lamp without its earth has an end that nothing is joined to', () => {
   const lost = makeRecord({ ...onWing, fixings: [fixing('bolts', 'wing', 'body')], parts, wires })
   expect(mustResolve(record, {}, partKinds).unjoined).toEqual([])
   expect(mustResolve(lost, {}, partKinds).unjoined).toEqual(['lamp:out'])
+})
+
+test('a live bus bar and a master switch in the earth lead are none', () => {
+  const record = makeRecord({
+    ...onWing, metals: ['wing', 'body', 'bar'], supply: '12-', parts: [...parts, part('master', 'control', onOff())],
+    wires: [...rest, link('lead', 'battery:+', 'bar'), link('feed', 'bar', 'fuse:in'), link('earth', 'battery:-', 'master:a'), link('strap', 'master:b', 'wing')],
+  })
+  expect(resolveVehicle(record, {}, partKinds).ok).toBe(true)
+})
+
+test('the conflict names the supply of this vehicle alone', () => {
+  const supply = { early: { systemV: 12, earth: 'negative', fits: years(1950, 1955) }, late: { systemV: 12, earth: 'negative', fits: years(1956) } } as const
+  const record = makeRecord({ ...onWing, supply, parts, wires: [...rest, live('-'), link('strap', 'battery:+', 'wing')] })
+  const resolved = resolveVehicle(record, { year: 1950 }, partKinds)
+  expect(resolved.ok ? [] : resolved.conflicts.map(({ fits }) => fits.map(({ of }) => of))).toEqual([['supply.early']])
 })

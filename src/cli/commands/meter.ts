@@ -12,7 +12,7 @@ export async function meter(args: readonly string[], out: Out): Promise<number> 
   if (!asked.meter) throw new ArgumentError('say what to measure')
   const read = meterVehicle(wiring, asked, asked.meter, (said) => { out.progress(said) })
   if (!read.ok) throw new ArgumentError(read.refusal.sentence, read.refusal.valid)
-  const { reading, ...under } = read.value
+  const { reading, isChained: _, ...under } = read.value
   out.print(asked.json ? JSON.stringify({ ...reading, ...under }, null, 2) : showAnswer(read.value))
   return 0
 }
