@@ -1,3 +1,11 @@
+export { findAmbientFactor, type AmbientFactorFound, type AmbientRule, type Warmth } from './ambient-factor.ts'
+export { findAmpacity, type Ampacity, type AmpacityFound, type AmpacityQuestion } from './ampacity.ts'
+export { ampacityRules, type AmpacityRule, type AmpacityRuleName } from './ampacity-rules.ts'
+export {
+  aircraftAmpacityRows, boatAmpacityRows, densityRows, densityRule, imperialAmpacityRows, wireChoiceRows,
+  type AircraftAmpacityRow, type BoatAmpacityRow, type DensityRow, type DensityRule, type ImperialAmpacityRow, type WireChoiceRow,
+} from './ampacity-rows.ts'
+export { chartPointRows, type ChartPointRow } from './aircraft-chart-rows.ts'
 export { awgAreaMm2, awgDiameterMm, awgName, readAwg } from './awg.ts'
 export {
   chargeAtRestVolts, correctedGravity, crankingBoundMohm, internalMohm, restVolts, restVoltsByGravity, runDown,
@@ -7,19 +15,29 @@ export {
   batteryRules, hydrometerRows, internalResistance, loadTestRows, restVoltsArmyRows, restVoltsRows,
   type BatteryRule, type HydrometerRow, type InternalResistance, type LoadTestRow, type RestVoltsRow,
 } from './battery-rows.ts'
+export { boatSizingRows, type BoatSizingRow } from './boat-sizing-rows.ts'
+export {
+  bundleRules, findBundleFactor, lowestBundleFactor, type BundleFactor, type BundleFactorFound, type BundleRule,
+} from './bundle-factor.ts'
 export {
   cableRows, temperatureClassRows, type CableRow, type ConductorTable, type TemperatureClassRow, type Wall,
 } from './cable-rows.ts'
 export { findCable, type CableFound } from './cables.ts'
 export {
-  aircraftRows, awgRows, britishRows, iecRows, imperialRows, isoRows, jisRows, saeDiameterRows, saeRows,
-  type AwgRow, type BritishRow, type IecRow, type ImperialRow, type IsoRow, type JisRow, type SaeDiameterRow, type SaeRow,
+  aircraftRows, awgRows, britishRows, iecRows, imperialRows, isoRows, jisRows, necRows, saeDiameterRows, saeRows,
+  type AwgRow, type BritishRow, type IecRow, type ImperialRow, type IsoRow, type JisRow, type NecRow, type SaeDiameterRow, type SaeRow,
 } from './conductor-rows.ts'
 export { findConductor, type Conductor, type ConductorFound, type ConductorSize } from './conductors.ts'
 export { copperOhmPerM, ohmAtTemperature } from './copper.ts'
 export { copper, type Constant } from './copper-rows.ts'
-export { componentTests, dropLimitRows, type ComponentTest, type DropLimitRow } from './drop-limit-rows.ts'
-export { starterCableLimit, type DropAllowed } from './drop-limits.ts'
+export {
+  boatBundleRows, britishAmbientRows, britishGroupingRows, bundleCurveRows, engineSpaceRows, necBundleRows,
+  type AmbientFactorRow, type BundleCurveRow, type BundleFactorRow, type EngineSpaceRow,
+} from './derating-rows.ts'
+export {
+  componentTests, dropLimitRows, dropShareRows, type ComponentTest, type DropCircuit, type DropLimitRow, type DropShareRow,
+} from './drop-limit-rows.ts'
+export { findDropLimit, starterCableLimit, type DropAllowed, type DropLimitFound } from './drop-limits.ts'
 export { flasherFigures, type FlasherFigure } from './flasher-rows.ts'
 export { isoDiameterMm, isoOhmPerM, type BetweenRows } from './iso-law.ts'
 export {
@@ -27,6 +45,11 @@ export {
   type BritishLampRow, type CategoryRow, type Filament, type LampFigure, type SealedBeamRow, type TradeNumberRow,
 } from './lamp-rows.ts'
 export { findLamp, lampNames, lumensFromCandlepower, type LampFilament, type LampFound } from './lamps.ts'
+export { onderdonkAmps, preeceAmps, shortTimeK, type MeltingFound } from './melting.ts'
+export {
+  copperFuseWireRows, meltingLaws, preeceRows, shortTimeRows,
+  type CopperFuseWireRow, type MeltingLaw, type PreeceRow, type ShortTimeRow,
+} from './melting-rows.ts'
 export { partDefaults, type PartDefault } from './part-default-rows.ts'
 export { type NotFound } from './refusal.ts'
 export { regulation, type Regulation } from './regulation-rows.ts'
