@@ -39,6 +39,15 @@ export {
 } from './drop-limit-rows.ts'
 export { findDropLimit, starterCableLimit, type DropAllowed, type DropLimitFound } from './drop-limits.ts'
 export { flasherFigures, type FlasherFigure } from './flasher-rows.ts'
+export {
+  findAmericanFuse, findFuse, findMeltingBand, findWireProtector,
+  type AmericanFuseFound, type Fuse, type FuseFound, type MeltingBand, type MeltingBandFound, type WireProtectorFound,
+} from './fuses.ts'
+export {
+  britishFuseRows, britishToAmericanRows, fuseBandRows, fuseColourRows, fuseDropRows, fuseKinds, fuseLoadingRows, wireProtectorRows,
+  type BritishFuseRow, type BritishToAmericanRow, type FuseBandRow, type FuseColourRow, type FuseDropRow, type FuseKind,
+  type FuseKindRow, type FuseLoadingRow, type PrintedMeans, type WireProtectorRow,
+} from './fuse-rows.ts'
 export { isoDiameterMm, isoOhmPerM, type BetweenRows } from './iso-law.ts'
 export {
   britishLampRows, categoryRows, coldFilament, lampExponents, sealedBeamRows, tradeNumberRows,
