@@ -24,6 +24,16 @@ export {
 } from './cable-rows.ts'
 export { findCable, type CableFound } from './cables.ts'
 export {
+  britishColourRows, colourConflictRows, colourRuleRows, colourUseRows, germanColourRows, iecColourRows, screenColourRows,
+  type ColourConflictRow, type ColourLetterRow, type ColourPractice, type ColourRuleRow, type ColourUseRow, type IecColourRow,
+  type LetterConvention, type ScreenColourRow,
+} from './colour-rows.ts'
+export {
+  findColourUses, nameColour, readAnywhere, readColour, writeColour,
+  type ColourConvention, type ColourRead, type ColourReading, type ColourUses, type ColourWritten, type InsulationColour,
+  type OwnConvention,
+} from './colours.ts'
+export {
   aircraftRows, awgRows, britishRows, iecRows, imperialRows, isoRows, jisRows, necRows, saeDiameterRows, saeRows,
   type AwgRow, type BritishRow, type IecRow, type ImperialRow, type IsoRow, type JisRow, type NecRow, type SaeDiameterRow, type SaeRow,
 } from './conductor-rows.ts'
