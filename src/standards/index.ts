@@ -12,7 +12,7 @@ export {
   type InternalMohm, type RunDown,
 } from './battery.ts'
 export {
-  batteryRules, hydrometerRows, internalResistance, loadTestRows, restVoltsArmyRows, restVoltsRows,
+  batteryRules, hydrometerRows, internalResistance, loadTestRows, restVoltsArmyRows, restVoltsPageRows, restVoltsRows,
   type BatteryRule, type HydrometerRow, type InternalResistance, type LoadTestRow, type RestVoltsRow,
 } from './battery-rows.ts'
 export { boatSizingRows, type BoatSizingRow } from './boat-sizing-rows.ts'
@@ -28,6 +28,7 @@ export {
   type ColourConflictRow, type ColourLetterRow, type ColourPractice, type ColourRuleRow, type ColourUseRow, type IecColourRow,
   type LetterConvention, type ScreenColourRow,
 } from './colour-rows.ts'
+export { circlePackingRows, type CirclePackingRow } from './circle-packing-rows.ts'
 export {
   findColourUses, nameColour, readAnywhere, readColour, writeColour,
   type ColourConvention, type ColourRead, type ColourReading, type ColourUses, type ColourWritten, type InsulationColour,
@@ -48,6 +49,9 @@ export {
   componentTests, dropLimitRows, dropShareRows, type ComponentTest, type DropCircuit, type DropLimitRow, type DropShareRow,
 } from './drop-limit-rows.ts'
 export { findDropLimit, starterCableLimit, type DropAllowed, type DropLimitFound } from './drop-limits.ts'
+export { findFault, type FaultFound } from './faults.ts'
+export { faultPriors, faultRows, type FaultModel, type FaultPrior, type FaultRow, type FaultSpan } from './fault-rows.ts'
+export { flashRatePerMin, type FlashCycle } from './flash-rate.ts'
 export { flasherFigures, type FlasherFigure } from './flasher-rows.ts'
 export {
   findAmericanFuse, findFuse, findMeltingBand, findWireProtector,
@@ -59,9 +63,10 @@ export {
   type FuseKindRow, type FuseLoadingRow, type PrintedMeans, type WireProtectorRow,
 } from './fuse-rows.ts'
 export { isoDiameterMm, isoOhmPerM, type BetweenRows } from './iso-law.ts'
+export { lampLaw, type LampLaw } from './lamp-law-rows.ts'
 export {
-  britishLampRows, categoryRows, coldFilament, lampExponents, sealedBeamRows, tradeNumberRows,
-  type BritishLampRow, type CategoryRow, type Filament, type LampFigure, type SealedBeamRow, type TradeNumberRow,
+  armyLampRows, britishLampRows, categoryRows, coldFilament, lampExponents, sealedBeamRows, tradeNumberRows,
+  type ArmyLampRow, type BritishLampRow, type CategoryRow, type Filament, type LampFigure, type SealedBeamRow, type TradeNumberRow,
 } from './lamp-rows.ts'
 export { findLamp, lampNames, lumensFromCandlepower, type LampFilament, type LampFound } from './lamps.ts'
 export { onderdonkAmps, preeceAmps, shortTimeK, type MeltingFound } from './melting.ts'

@@ -161,6 +161,16 @@ export const sources = {
   'british-motorcycle-memory': { title: 'British motorcycle practice', status: 'from memory', usedFor: 'red as the earth side' },
   'sae-j560-page': { title: "SAE J560, standard wiring colours as listed on a trailer technician's page (7-way)", status: 'read', usedFor: 'American trailer colours' },
   'sae-j560-memory': { title: 'SAE J560, standard wiring colours', status: 'from memory', usedFor: 'blue on American trailers' },
+  'trouble-shooting-page': { title: 'A trouble-shooting page of a hot-rod site; its opening was read', status: 'read', usedFor: 'poor connections, worn starters' },
+  'lamp-trade-blog-2016': { title: 'A lamp-trade blog, November 2016, indicator faults and bad earths on old cars; its opening was read', status: 'read', usedFor: 'bad earths, back-feeds, lamp holders' },
+  'garage-column': { title: "A garage column on electrical faults on an owners' club page; its opening was read", status: 'read', usedFor: 'fuses and their clips' },
+  'control-box-faults': { title: 'Control-box and dynamo fault notes; their opening was read', status: 'read', usedFor: 'cut-out faults' },
+  'uk-lighting-1989': { title: 'UK Road Vehicles Lighting Regulations 1989, schedule 12 part I, stop lamps, as of July 2006; its opening was read', status: 'read', usedFor: 'stop lamps of old vehicles in the UK' },
+  'trade-weekly-1970': { title: 'A commercial vehicle trade weekly, 27 February 1970, p. 36, stop lamps and indicators', status: 'read', usedFor: 'semaphore arms and flashers before 1965' },
+  'wikipedia-circle-packing': { title: 'Wikipedia, "Circle packing in a circle", n = 1 to 20', status: 'read', usedFor: 'smallest bundle of equal wires' },
+  'rest-volts-page-2009': { title: 'A page on lead-acid batteries, 2009; a second page gives overlapping ranges', status: 'read', usedFor: 'rest volts by charge and gravity' },
+  'service-manual-1997': { title: "A vehicle's service manual, 1997. The texts of SAE J537 and BCI were not read", status: 'read', usedFor: 'battery rating definitions' },
+  'battery-seller-page': { title: "A battery seller's page", status: 'read', usedFor: 'cranking amps' },
   'common-practice': { title: 'Trade knowledge without a named publication, and arithmetic on the other tables', status: 'common practice', usedFor: 'default figures and usual bands; always shown as assumed' },
 } as const satisfies Readonly<Record<string, Source>>
 
