@@ -29,7 +29,7 @@ export interface AmpacityRule {
   readonly title: string
   /** The conductor tables of the cables that it is for; null is a cable whose table is not known. */
   readonly conductors: readonly (ConductorTable | null)[]
-  /** Whether it rates a cable alone, so that a bundle factor applies. Said of none: then it is taken to. */
+  /** Whether it rates a cable alone, so that a bundle factor applies; tables of amps that do not say are taken to. */
   readonly single: boolean
   readonly ambientC: number | 'unknown'
   /** Undefined for a wire that the rule does not reach. */
@@ -39,12 +39,13 @@ export interface AmpacityRule {
 /** Where two areas are the same size, whether or not rounding says so. */
 const sameArea = 0.01
 
-const british: readonly (ConductorTable | null)[] = ['british', 'iso', 'iec-class-2', 'iec-class-5', null]
+/** Cables sold by mm2 or British strands, and cables of unknown kind: rubber and cotton are among these. */
+const byArea: readonly (ConductorTable | null)[] = ['british', 'iso', 'iec-class-2', 'iec-class-5', null]
 
 /** Every rule by its name. Rules for no cable in particular are asked by name, or where no other rule reaches a size. */
 export const ampacityRules = {
   'british-cable': {
-    title: 'British PVC cable', conductors: british, single: true, ambientC: 'unknown',
+    title: 'British PVC cable', conductors: byArea, single: true, ambientC: 'unknown',
     rate: ({ areaMm2 }) => between(areaMm2, britishRows.map((row) => ({ ...row, amps: row.ratingA, insulationC: 70 }))),
   },
   'british-1950s': {
@@ -59,7 +60,7 @@ export const ampacityRules = {
     rate: ({ areaMm2 }) => between(areaMm2, jisRows.map((row) => ({ ...row, amps: row.limitA, insulationC: 80 }))),
   },
   'vehicle-current-density': {
-    title: 'permissible continuous current by cross-section', conductors: british, single: true, ambientC: 'unknown',
+    title: 'permissible continuous current by cross-section', conductors: byArea, single: true, ambientC: 'unknown',
     rate: ({ areaMm2 }) => between(areaMm2, densityRows.map((row) => ({ ...row, amps: row.currentA, insulationC: 'unknown' as const }))),
   },
   'cfr33-183-425-table-5': {
