@@ -58,6 +58,15 @@ export const restVoltsArmyRows: readonly RestVoltsRow[] = [
   { socPct: 0, restV: 11.7, source: 'tm-5-3805-262-20', status: 'read' },
 ]
 
+/** The same on a page of 2009. Its 6 V column is the rounded half, 6.0 V for 25 % and for 0 % alike: half of these instead. */
+export const restVoltsPageRows: readonly RestVoltsRow[] = [
+  { socPct: 100, restV: 12.65, gravity: 1.265, source: 'rest-volts-page-2009', status: 'read' },
+  { socPct: 75, restV: 12.45, gravity: 1.225, source: 'rest-volts-page-2009', status: 'read' },
+  { socPct: 50, restV: 12.24, gravity: 1.19, source: 'rest-volts-page-2009', status: 'read' },
+  { socPct: 25, restV: 12.06, gravity: 1.155, source: 'rest-volts-page-2009', status: 'read' },
+  { socPct: 0, restV: 11.89, gravity: 1.12, source: 'rest-volts-page-2009', status: 'read' },
+]
+
 /** Hydrometer correction, from 80 F (26.7 C). */
 export const hydrometerRows: readonly HydrometerRow[] = [
   { acidC: -17.8, acidF: 0, addGravity: -0.032, source: 'battery-maker-table', status: 'read' },
@@ -90,6 +99,9 @@ export const batteryRules = {
   restGoodV: { item: '12 V battery: probably fine if, at rest after removing surface charge, at least', value: 12.4, source: 'tm-5-3805-262-20', status: 'read' },
   crankingRatingEndV: { item: 'cold cranking rating: current for 30 s at 0 F (-18 C) with a 12 V battery not below', value: 7.2, source: 'technician-study-guide', status: 'read' },
   reserveEndV: { item: 'reserve capacity: minutes at 25 A, 80 F, until 12 V battery reaches', value: 10.5, source: 'technician-study-guide', status: 'read' },
+  coldCrankingEndV: { item: 'cold cranking rating in a service manual: 30 s at -18 C to', value: 7.2, source: 'service-manual-1997', status: 'read' },
+  crankingAmpsEndV: { item: 'cranking amps (CA): 30 s at 0 C to', value: 7.2, source: 'battery-seller-page', status: 'read' },
+  reserveCapacityEndV: { item: 'reserve capacity in a service manual: 25 A at 27 C to', value: 10.5, source: 'service-manual-1997', status: 'read' },
   capacityEndCellV: { item: '20-hour capacity end voltage per cell', value: 1.75, source: 'technician-study-guide', status: 'read' },
   drainExcessMa: { item: 'excess key-off drain, more than', value: 35, source: 'battery-service-module', status: 'read' },
   drainUsualMa: { item: 'key-off drain limit, usual rule', value: 50, source: 'common-practice', status: 'common practice', note: 'an old vehicle without clock or radio memory should draw practically 0 mA' },

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { batteryRules, internalResistance, restVoltsArmyRows, restVoltsRows } from './battery-rows.ts'
+import { batteryRules, internalResistance, loadTestRows, restVoltsArmyRows, restVoltsPageRows, restVoltsRows } from './battery-rows.ts'
 import { chargeAtRestVolts, correctedGravity, crankingBoundMohm, internalMohm, restVolts, restVoltsByGravity, runDown } from './battery.ts'
+import { regulation } from './regulation-rows.ts'
 
 describe('published examples', () => {
   // C1. A battery maker's table at 80 F: charge, rest volts, specific gravity.
@@ -98,5 +99,36 @@ describe('running down', () => {
   test('nothing taken never empties it', () => {
     expect(() => runDown(80, 0)).toThrow(/more than 0 A/)
     expect(() => runDown(0, 8)).toThrow(/more than 0 Ah/)
+  })
+})
+
+describe('verdicts by a table', () => {
+  // C5. A technicians' study guide: 12 V, half the cold-cranking amps, 15 s at 21 C: 9.55 V fails. US Army TM 5-3805-260-24: 6 V,
+  // 2 x Ah, 15 s: 4.6 V passes.
+  test('C5: load tests at 12 and 6 V', () => {
+    const leastV = (source: string, systemV: number) => loadTestRows.find((row) => row.source === source && row.systemV === systemV)!.minV
+    expect(9.55).toBeLessThan(leastV('technician-study-guide', 12))
+    expect(4.6).toBeGreaterThan(leastV('tm-5-3805-260-24', 6))
+  })
+
+  // C7. US Army TM 9-6140-200-14 p. 4-13: cells of 1.265, 1.265 and 1.235 differ by more than 0.025.
+  test('C7: cells that differ too much', () => {
+    const cells = [1.265, 1.265, 1.235]
+    expect(Math.max(...cells) - Math.min(...cells)).toBeGreaterThan(batteryRules.cellSpreadGravity.value)
+  })
+
+  // C8. US Army TM 5-3820-233-35/1: a 12 V dynamo regulator of 13.9 to 14.9 V, a cut-out closing at 11.8 to 13.4 V.
+  test('C8: regulator and cut-out', () => {
+    const verdict = (volts: number, { minV, maxV }: { minV: number; maxV: number }) => (volts < minV ? 'low' : volts > maxV ? 'high' : 'pass')
+    expect([14.3, 15.2, 13.7].map((volts) => verdict(volts, regulation.dynamo12V))).toEqual(['pass', 'high', 'low'])
+    expect([12.8, 13.6].map((volts) => verdict(volts, regulation.cutOutClose12V))).toEqual(['pass', 'high'])
+  })
+
+  // WE-31. A page of 2009: rest volts and gravity by charge, within 0.05 V of the battery maker's table.
+  test('WE-31: another page of rest volts', () => {
+    for (const { socPct, restV, gravity } of restVoltsPageRows) {
+      expect(Math.abs(restVolts(6, socPct) - restV)).toBeLessThanOrEqual(0.05)
+      expect(restVoltsRows.find((row) => row.socPct === socPct)?.gravity).toBe(gravity)
+    }
   })
 })

@@ -55,6 +55,16 @@ export interface AwgRow extends Sourced {
   readonly diameterIn?: number
 }
 
+/** A copper conductor by AWG size, direct current at 75 C; coated is tinned. */
+export interface NecRow extends Sourced {
+  readonly awg: string
+  readonly circularMils: number
+  readonly solidOhmPer1000Ft: number | null
+  readonly strandedOhmPer1000Ft: number
+  readonly solidCoatedOhmPer1000Ft: number | null
+  readonly strandedCoatedOhmPer1000Ft: number
+}
+
 /** The least copper of an SAE gauge, beside the boat wire of the same number. */
 export interface SaeRow extends Sourced {
   readonly awg: string
@@ -248,4 +258,23 @@ export const aircraftRows: readonly AwgRow[] = [
   { awg: '00', circularMils: 133000, ohmPer1000Ft: 0.09, source: 'ac43-13-1b', status: 'read' },
   { awg: '000', circularMils: 166500, ohmPer1000Ft: 0.07, source: 'ac43-13-1b', status: 'read' },
   { awg: '0000', circularMils: 210900, ohmPer1000Ft: 0.06, source: 'ac43-13-1b', status: 'read' },
+]
+
+/** Copper conductors at 75 C, NEC chapter 9 Table 8; null where a size is not made solid. */
+export const necRows: readonly NecRow[] = [
+  { awg: '18', circularMils: 1620, solidOhmPer1000Ft: 7.77, strandedOhmPer1000Ft: 7.95, solidCoatedOhmPer1000Ft: 8.08, strandedCoatedOhmPer1000Ft: 8.45, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '16', circularMils: 2580, solidOhmPer1000Ft: 4.89, strandedOhmPer1000Ft: 4.99, solidCoatedOhmPer1000Ft: 5.08, strandedCoatedOhmPer1000Ft: 5.29, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '14', circularMils: 4110, solidOhmPer1000Ft: 3.07, strandedOhmPer1000Ft: 3.14, solidCoatedOhmPer1000Ft: 3.19, strandedCoatedOhmPer1000Ft: 3.26, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '12', circularMils: 6530, solidOhmPer1000Ft: 1.93, strandedOhmPer1000Ft: 1.98, solidCoatedOhmPer1000Ft: 2.01, strandedCoatedOhmPer1000Ft: 2.05, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '10', circularMils: 10380, solidOhmPer1000Ft: 1.21, strandedOhmPer1000Ft: 1.24, solidCoatedOhmPer1000Ft: 1.26, strandedCoatedOhmPer1000Ft: 1.29, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '8', circularMils: 16510, solidOhmPer1000Ft: 0.764, strandedOhmPer1000Ft: 0.778, solidCoatedOhmPer1000Ft: 0.786, strandedCoatedOhmPer1000Ft: 0.809, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '6', circularMils: 26240, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.491, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.51, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '4', circularMils: 41740, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.308, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.321, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '3', circularMils: 52620, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.245, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.254, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '2', circularMils: 66360, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.194, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.201, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '1', circularMils: 83690, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.154, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.16, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '0', circularMils: 105600, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.122, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.127, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '00', circularMils: 133100, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.0967, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.101, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '000', circularMils: 167800, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.0766, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.0797, source: 'nec-ch9-table8-page', status: 'read' },
+  { awg: '0000', circularMils: 211600, solidOhmPer1000Ft: null, strandedOhmPer1000Ft: 0.0608, solidCoatedOhmPer1000Ft: null, strandedCoatedOhmPer1000Ft: 0.0626, source: 'nec-ch9-table8-page', status: 'read' },
 ]

@@ -35,6 +35,12 @@ export interface TradeNumberRow extends Sourced {
   readonly lifeH: number | null
 }
 
+/** Amps of a lamp as a manual gives them, one for each filament. */
+export interface ArmyLampRow extends Sourced {
+  readonly item: string
+  readonly amps: readonly number[]
+}
+
 /** An American sealed-beam unit; `dips` is false for a unit with a main beam only. */
 export interface SealedBeamRow extends Sourced {
   readonly lamp: string
@@ -209,3 +215,11 @@ export const coldFilament = {
   tungstenOhmM: { quantity: 'resistivity of tungsten, ohm m, at 300 K and at 2800 K', value: 5.65e-08, toValue: 8.19e-07, source: 'tungsten-memory', status: 'from memory' },
   lumensPerCandlepower: { quantity: 'lumens from mean spherical candlepower', value: 12.566, source: 'filament-notes', status: 'read', note: 'lm = 4 pi x MSCP (source prints 12.56)' },
 } as const satisfies Readonly<Record<string, LampFigure>>
+
+/** Lamp currents of a US Army manual. */
+export const armyLampRows: readonly ArmyLampRow[] = [
+  { item: '2-candlepower lamp at 12 V', amps: [0.21], source: 'tm-9-8000-lighting', status: 'read' },
+  { item: '4-candlepower lamp at 12 V', amps: [0.22], source: 'tm-9-8000-lighting', status: 'read', note: 'as printed; looks low' },
+  { item: 'twin-filament 32 / 21 candlepower lamp, 12 V', amps: [1.3, 1.8], source: 'tm-9-8000-lighting', status: 'read', note: 'order as printed in the manual' },
+  { item: 'two headlamps of 4 A each, 80 Ah battery', amps: [8], source: 'tm-9-8000-lighting', status: 'read', note: 'about 10 h' },
+]

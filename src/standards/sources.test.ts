@@ -19,7 +19,7 @@ function isHonest(row: Partial<Sourced>, source: Source): boolean {
 
 describe('sources', () => {
   test('all tables are looked at', () => {
-    expect(Object.keys(tableFiles)).toHaveLength(11)
+    expect(Object.keys(tableFiles)).toHaveLength(32)
     expect(rows.length).toBeGreaterThan(600)
   })
 
