@@ -12,7 +12,7 @@ export interface Problem {
 /** As many problems as are worth reading at once. */
 const SHOWN_PROBLEMS = 100
 
-/** All that is wrong with a document: the first hundred problems, and how many there are. */
+/** All that is wrong with a document: the first hundred problems, and how many there are (of tens of thousands, how many were counted). */
 export interface Refused { readonly ok: false; readonly problems: readonly Problem[]; readonly count: number }
 
 export function refuse(problems: readonly Problem[]): Refused {

@@ -1,3 +1,4 @@
+import { checkInPieces } from './check-in-pieces.ts'
 import { findIdProblems, takeCensus } from './census.ts'
 import { findClaimProblems } from './claim-problems.ts'
 import { findFitsProblems, isInParameters } from './fits-problems.ts'
@@ -11,7 +12,6 @@ import { findPositionProblems } from './position-problems.ts'
 import { refuse, saidProblem, type Problem, type Refused } from './problem.ts'
 import { findDoubleSizes, findReferenceProblems } from './reference-problems.ts'
 import { FORMAT_VERSION, recordSchema, type WiringRecord } from './schema.ts'
-import { checkShape } from './shape-problems.ts'
 import type { Schema } from './schema-walk.ts'
 import { tidy } from './tidy.ts'
 import { canonicalSchema } from './write-record.ts'
@@ -35,7 +35,8 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
   const newer = findNewerVersion(document, 'loomwright-record')
   if (newer) return [newer]
   const schema = schemaOf(kinds)
-  const shape = checkShape(document, schema)
+  const shape = checkInPieces(document, schema)
+  if (shape.isCut) return [...shape.problems]
   const census = takeCensus(document, shape.broken)
   const byName = new Map(kinds.map((kind) => [kind.kind, kind]))
   const problems = [

@@ -1,3 +1,4 @@
+import { MOST_COUNTED } from './check-in-pieces.ts'
 import { compareIds, inIdOrder } from './compare-ids.ts'
 import { wordFor, type Collection } from './collections.ts'
 import type { Census } from './census.ts'
@@ -14,9 +15,12 @@ export type Kinds = ReadonlyMap<string, PartKind>
 /** Everything in the record that points to something which is not there. */
 export function findReferenceProblems(census: Census, kinds: Kinds): Problem[] {
   const ends = new EndsOfParts(census, kinds)
-  const problems = listReferences(census.sound).flatMap((reference) => reference.kind === 'item'
-    ? findItemProblem(census, reference.at, reference.id, [reference.among])
-    : findPointProblem(census, ends, reference.at, reference.point))
+  const problems: Problem[] = []
+  for (const reference of listReferences(census.sound)) {
+    problems.push(...reference.kind === 'item' ? findItemProblem(census, reference.at, reference.id, [reference.among])
+      : findPointProblem(census, ends, reference.at, reference.point))
+    if (problems.length > MOST_COUNTED) return problems
+  }
   return [...problems, ...findRenameProblems(census, kinds)]
 }
 
