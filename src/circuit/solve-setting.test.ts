@@ -185,6 +185,21 @@ describe('meters', () => {
 
 const STILL = 'no current flows in this setting: every way from a source is open'
 
+describe('conductances far apart', () => {
+  // Forty micro-ohms side by side between two leaking diodes: the sum of their siemens has no digit left for the leak.
+  it('leave the half of the volts to each of two leaks', () => {
+    const micro = Array.from({ length: 40 }, (_, i) => wire(`p${i}`, 'a', 'b', { ohm: 1e-6, ends: [{ at: 'a', jointOhm: 0 }, { at: 'b', jointOhm: 0 }] }))
+    const { voltages, balance, notes } = solved({
+      metals: ['body'], splices: { a: {}, b: {} },
+      parts: [part('battery', 'battery', { emfV: 12, ohm: 0.01 }), part('d1', 'diode'), part('d2', 'diode')],
+      wires: [link('e', 'battery:-', 'body'), link('w1', 'battery:+', 'd1:cathode'), link('w2', 'd1:anode', 'a'), link('w3', 'b', 'd2:cathode'), link('w4', 'd2:anode', 'body'), ...micro],
+    })
+    expect(Math.abs(voltages.a as number - 6)).toBeLessThan(0.5)
+    expect(balance.worstA).toBeLessThan(1e-8)
+    expect(notes.join()).not.toContain('did not converge')
+  })
+})
+
 describe('what is said beside the figures', () => {
   it('a fuse that has blown', () => {
     const plan: RecordPlan = { ...simple, parts: [...simple.parts ?? [], part('fuse', 'fuse', { ratingA: 1, ratingMeans: 'blow' }, { title: 'Main fuse' })],
