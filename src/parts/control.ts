@@ -3,6 +3,7 @@ import {
   known, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type ParamProblem, type Params, type PartKind, type TerminalSpec,
 } from '../record/index.ts'
 import { partDefaults } from '../standards/index.ts'
+import { interpolate } from './curve.ts'
 import { switchContact } from './defaults.ts'
 
 const axisSchema = z.strictObject({
@@ -154,13 +155,4 @@ function axisSpec(id: string, axis: z.infer<typeof axisSchema>, usualTitle: stri
     ...(axis.makeBeforeBreak === true ? { makeBeforeBreak: true } : {}),
     ...(axis.follows ? { follows: axis.follows as Record<string, string> } : {}),
   }
-}
-
-function interpolate(points: readonly (readonly [number, number])[], x: number): number {
-  const rising = [...points].sort(([a], [b]) => a - b)
-  const after = rising.findIndex(([at]) => at >= x)
-  if (after === 0) return rising[0][1]
-  if (after < 0) return rising[rising.length - 1][1]
-  const [x0, y0] = rising[after - 1], [x1, y1] = rising[after]
-  return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
 }

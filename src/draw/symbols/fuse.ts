@@ -8,7 +8,8 @@ export const fuseSymbol: PartSymbol = {
     half: 6, height: 26,
     draw({ x, top, bottom, live }): Shape[] {
       const box = line([[x - 6, top + 2], [x + 6, top + 2], [x + 6, bottom - 2], [x - 6, bottom - 2], [x - 6, top + 2]], 1.6, 'ink', 'sheet')
-      if (!live.broken) return [box, line([[x, top], [x, bottom]])]
+      // In a box of several only the blown ones are open.
+      if (!live.broken || live.closed) return [box, line([[x, top], [x, bottom]])]
       return [box, line([[x, top], [x, top + 9]], 1.8, 'bad'), line([[x, bottom], [x, bottom - 9]], 1.8, 'bad')]
     },
   }),
