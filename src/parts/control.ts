@@ -67,10 +67,14 @@ export const control: PartKind = {
     const named = [...Object.values(rows).flatMap((row) => row.joins), ...Object.values(resistors).flatMap((one) => one.between)]
     return [...new Set(named)].map((is) => ({ is, marking: is, what: 'terminal of the switch' }))
   },
-  fails: (raw: Params) => contactIds(raw).flatMap((id) => [
-    { what: `burnt or dirty contact, ${id}`, fault: `ohms:*.${id}=0.5`, likelihood: 'common' as const },
-    { what: `contact does not make, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const },
-  ]),
+  fails: (raw: Params) => [
+    ...contactIds(raw).flatMap((id) => [
+      { what: `burnt or dirty contact, ${id}`, fault: `ohms:*.${id}=0.5`, likelihood: 'common' as const },
+      { what: `contact does not make, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const },
+    ]),
+    ...Object.entries((raw as Partial<ControlParams>).rows ?? {}).flatMap(([id, { joins: [common, ...others] }]) => others.map((to) => (
+      { what: `contact stuck made, ${rowId(id, [common, ...others], to)}`, fault: `join:*:${common}=*:${to}`, likelihood: 'seen' as const }))),
+  ],
   check: (raw: Params) => checkControl(raw as Partial<ControlParams>),
   build(part, ctx) {
     const { axes, rows = {}, resistors = {} } = part.params as ControlParams

@@ -56,6 +56,13 @@ describe('a stabiliser', () => {
     expect(reads(gauges(14.4), [fault])).toBeCloseTo(144, 3)
   })
 
+  it('holds its reading while turn lamps flash', () => {
+    const { parts, wires, ...rest } = gauges(12)
+    const flashing = { ...rest, parts: [...parts!, part('flasher', 'flasher'), part('lamp', 'lamp', { powerW: 42 })], wires: [...wires!, link('f1', 'battery:+', 'flasher:49'), link('f2', 'flasher:49a', 'lamp:in'), link('f3', 'lamp:out', 'body')] }
+    expect(at(flashing).phases.flasher.cycle).toEqual(['dark', 'lit'])
+    expect(reads(flashing)).toBeCloseTo(100, 2)
+  })
+
   it('with its contact burnt away leaves the gauges dead', () => {
     expect(reads(gauges(12), [{ kind: 'open', id: 'it.contact' }])).toBe(0)
   })

@@ -1,7 +1,7 @@
 import type { Shape } from '../scene.ts'
 import { line, type PartSymbol } from './symbol.ts'
 
-/** A fuse: a box with the wire through it; a blown one has its wire parted. */
+/** A fuse: a box with the wire through it; a blown one has its wire parted. A box of several is drawn fuse by fuse. */
 export const fuseSymbol: PartSymbol = {
   whole: false, marked: false,
   core: () => ({
