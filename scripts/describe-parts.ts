@@ -56,7 +56,7 @@ function describeKind(kind: PartKind): string {
     ends.length ? `Ends: ${ends.map(({ is, what }) => `\`${is}\` ${what}`).join('; ')}.\n` : 'Ends: those that its rows and resistors name.\n',
     'Parameters:\n', `${listFields(paramsOf(kind), '').join('\n')}\n`,
     ...(example ? [`For example:\n\n\`\`\`json\n${example}\n\`\`\`\n`] : []),
-    `Fails: ${kind.fails(leastParams(kind)).map(({ what, fault, likelihood }) => `${what} (${likelihood}, \`${fault}\`)`).join('; ') || 'each of its contacts, burnt or open'}.\n`,
+    `Fails: ${kind.fails(leastParams(kind)).map(({ what, fault, likelihood }) => `${what} (${likelihood}, \`${fault}\`)`).join('; ') || 'each of its contacts, burnt, open or stuck'}.\n`,
   ].join('\n')
 }
 
