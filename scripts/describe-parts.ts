@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import type { Params, PartKind } from '../src/record/index.ts'
+import { partUses, type PartUse } from './part-uses.ts'
 
 /** What a person needs to know to write a part into a record: every kind with its ends, parameters and failures. */
 export function describeParts(kinds: readonly PartKind[]): string {
@@ -12,9 +13,39 @@ Parameters stand in \`params\`. What is not marked *needed* may be left out: wha
 reports it as assumed. A number, a choice or a yes or no that may be left out may also be \`"unknown"\`: you looked and could not
 tell; the same is then taken. An entry that has a name (an axis, a row, a winding, a filament …) may carry its own \`fits\`.
 
+What is called by another name on the vehicle (a door switch, a washer, a heated window) is in the
+[list of uses](#what-on-the-vehicle-is-which-kind) at the end.
+
 The exact shapes are in [record.schema.json](record.schema.json). This page is written by \`npm run schema\`.
 `
-  return `${[head, ...kinds.map(describeKind)].join('\n')}`
+  return [head, ...kinds.map(describeKind), describeUses(partUses)].join('\n')
+}
+
+/** What on the vehicle is which kind, and an example of each. */
+function describeUses(uses: readonly PartUse[]): string {
+  const rows = uses.map(({ id, thing, kind, how }) => `| [${thing}](#${id}) | \`${kind}\` | ${how} |`)
+  return [
+    '## What on the vehicle is which kind\n', 'A switch is a `control` whatever moves it; what only warms is a `resistor`, what turns a `motor`.\n',
+    ['| on the vehicle | kind | how |', '| --- | --- | --- |', ...rows, ''].join('\n'),
+    '## Examples of uses\n', 'Entries of `parts`, unless they say otherwise; the wires between them are the vehicle\'s own.\n',
+    ...uses.map(({ id, thing, parts, more }) => `<a id="${id}"></a>\n\n**${thing}**\n\n${parts ? jsonBlock('json', parts) : jsonBlock('jsonc', more ?? {})}\n`),
+  ].join('\n')
+}
+
+const jsonBlock = (language: string, value: object) => `\`\`\`${language}\n${layOut(value)}\n\`\`\``
+
+/** Width up to which an object or a list stands on one line. */
+const LINE = 130
+
+/** JSON with whatever fits on a line on one line. */
+function layOut(value: unknown, indent = ''): string {
+  const flat = JSON.stringify(value, null, 1).replace(/\n */g, ' ').replaceAll('[ ', '[').replaceAll(' ]', ']')
+  if (typeof value !== 'object' || value === null || (indent && indent.length + flat.length <= LINE)) return flat
+  const inner = `${indent}  `
+  const lines = Array.isArray(value) ? value.map((one) => inner + layOut(one, inner))
+    : Object.entries(value).map(([key, one]) => `${inner}${JSON.stringify(key)}: ${layOut(one, inner)}`)
+  const [open, close] = Array.isArray(value) ? '[]' : '{}'
+  return `${open}\n${lines.join(',\n')}\n${indent}${close}`
 }
 
 function describeKind(kind: PartKind): string {
@@ -25,7 +56,7 @@ function describeKind(kind: PartKind): string {
     ends.length ? `Ends: ${ends.map(({ is, what }) => `\`${is}\` ${what}`).join('; ')}.\n` : 'Ends: those that its rows and resistors name.\n',
     'Parameters:\n', `${listFields(paramsOf(kind), '').join('\n')}\n`,
     ...(example ? [`For example:\n\n\`\`\`json\n${example}\n\`\`\`\n`] : []),
-    `Fails: ${kind.fails(leastParams(kind)).map(({ what, fault }) => `${what} (\`${fault}\`)`).join('; ') || 'each of its contacts, burnt or open'}.\n`,
+    `Fails: ${kind.fails(leastParams(kind)).map(({ what, fault, likelihood }) => `${what} (${likelihood}, \`${fault}\`)`).join('; ') || 'each of its contacts, burnt, open or stuck'}.\n`,
   ].join('\n')
 }
 
@@ -136,6 +167,19 @@ const EXAMPLES: Readonly<Record<string, string>> = {
         "head": { "when": { "lever": ["head"] }, "joins": ["30", "56"], "ratingA": 15 }
       },
       "resistors": { "dimmer": { "between": ["58", "58d"], "axis": "knob", "ohmAt": [[0, 25], [100, 0]] } }
+    }
+  }
+}`,
+  module: `{
+  "ignition": {
+    "kind": "module", "title": "Electronic ignition",
+    "params": {
+      "inputs": { "fed": { "from": "15", "to": "case", "ohm": 240 }, "turns": {} },
+      "contacts": { "transistor": { "from": "1", "to": "case", "ohm": 0.2 } },
+      "states": {
+        "rest": { "next": [{ "when": ["fed", "turns"], "to": "fires" }] },
+        "fires": { "closed": ["transistor"], "next": [{ "unless": ["fed"], "to": "rest" }, { "unless": ["turns"], "to": "rest" }] }
+      }
     }
   }
 }`,

@@ -11,7 +11,7 @@ export type { Network, NetAxis, NetElement, NetLamp, NetPart } from './network.t
 export { engineRpm } from './positions.ts'
 export { prepareCircuit, solveSetting, type Solved, type SolveOptions } from './solve-setting.ts'
 export type {
-  Balance, ElementResult, EngineState, Fault, LampClass, LampResult, PhaseResult, Setting, SolvedSetting, Solution, StandingState,
+  Balance, DialResult, ElementResult, EngineState, Fault, LampClass, LampResult, PhaseResult, Setting, SolvedSetting, Solution, StandingState,
   WireResult,
 } from './solved.ts'
 export { readSolution } from './read-solution.ts'

@@ -1,6 +1,6 @@
 import { innerId } from '../record/index.ts'
 import type {
-  Assumption, AxisSpec, Default, ElementSpec, LampSpec, Law, MachineSpec, Now, PartKind, PartModel, PhaseSpec, RegulatorSpec,
+  Assumption, AxisSpec, Default, DialSpec, ElementSpec, LampSpec, Law, MachineSpec, Now, PartKind, PartModel, PhaseSpec, RegulatorSpec,
   StateSpec, Wiring, WiringPart,
 } from '../record/index.ts'
 import { joinElements } from './join-elements.ts'
@@ -28,6 +28,7 @@ export interface NetPhase { readonly part: number; readonly spec: PhaseSpec }
 export interface NetMachine { readonly part: number; readonly spec: MachineSpec }
 export interface NetRegulator { readonly part: number; readonly spec: RegulatorSpec }
 export interface NetLamp { readonly id: string; readonly element: number; readonly beside: readonly number[]; readonly spec: LampSpec }
+export interface NetDial { readonly id: string; readonly part: number; readonly spec: DialSpec }
 export interface NetAxis { readonly id: string; readonly part: number; readonly spec: AxisSpec }
 
 export interface NetPart {
@@ -57,6 +58,7 @@ export interface Network {
   readonly machines: readonly NetMachine[]
   readonly regulators: readonly NetRegulator[]
   readonly lamps: readonly NetLamp[]
+  readonly dials: readonly NetDial[]
   readonly axes: readonly NetAxis[]
   /** Whether anything in it turns with the engine or follows it. */
   readonly hasEngine: boolean
@@ -125,10 +127,11 @@ class NetworkDraft {
 
   private contextFor(part: WiringPart) {
     const { wiring, assumed } = this
+    const stated = (path: readonly (string | number)[]) => path.reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], part.params)
     return {
       systemV: wiring.systemV, earth: wiring.earth, engine: wiring.engine, assume: wiring.assume,
       number(path: readonly (string | number)[], otherwise: Default | (() => Default)): number {
-        const value = path.reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], part.params)
+        const value = stated(path)
         if (typeof value === 'number') return value
         const fallback = typeof otherwise === 'function' ? otherwise() : otherwise
         assumed.push({
@@ -137,11 +140,12 @@ class NetworkDraft {
         })
         return fallback.value
       },
-      choice<T extends string | boolean>(key: string, usual: T, why: string): T {
-        const value = part.params[key]
+      choice<T extends string | boolean>(key: string | readonly string[], usual: T, why: string): T {
+        const path = typeof key === 'string' ? [key] : key
+        const value = stated(path)
         if (value !== undefined && value !== 'unknown') return value as T
         assumed.push({
-          path: `parts.${part.id}.params.${key}`, value: usual, why: value === 'unknown' ? `stated as unknown: ${why}` : why, source: 'common practice, no source',
+          path: ['parts', part.id, 'params', ...path].join('.'), value: usual, why: value === 'unknown' ? `stated as unknown: ${why}` : why, source: 'common practice, no source',
         })
         return usual
       },
@@ -167,6 +171,7 @@ class NetworkDraft {
         id: innerId(parts[part].id, spec.id), element: parts[part].elements.get(spec.element) as number,
         beside: (spec.beside ?? []).map((one) => parts[part].elements.get(one) as number), spec,
       })),
+      dials: of((m) => m.dials, (spec, part) => ({ id: spec.id ? `${parts[part].id}.${spec.id}` : parts[part].id, part, spec })),
       axes: of((m) => m.axes, (spec, part) => ({ id: `${parts[part].id}.${spec.id}`, part, spec })),
     }
   }

@@ -22,7 +22,8 @@ export function readSolution(circuit: Circuit, condition: Condition): Solution {
 
 /** Figures are given to a nanovolt and a nanoampere, so that the way to a solution leaves no trace in it. */
 export const tidy = (value: number): number => Math.round(value * 1e9) / 1e9 + 0
-const known = (value: number): number | null => (Number.isNaN(value) ? null : tidy(value))
+/** What is undetermined is null. */
+export const known = (value: number): number | null => (Number.isNaN(value) ? null : tidy(value))
 
 const isInner = (point: string) => point.includes(':~')
 

@@ -42,7 +42,7 @@ export function solveSetting(circuit: Circuit, setting: Setting, options: SolveO
   const cycle = settled.outcome === 'chatters' ? settled.cycle.map((step) => stepSolution(circuit, setting, step)) : undefined
   const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled, options.onProgress)
   const solved: SolvedSetting = {
-    setting, positions: Object.fromEntries(allPositions(circuit.network, setting)), ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, standing,
+    setting, positions: Object.fromEntries(allPositions(circuit.network, setting)), ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, dials: walk.dials, standing,
     assumed: circuit.network.assumed, notes: [...walk.notes, ...conductors, ...noteSolution(circuit.network, setting, shown), ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
   }
   return { solved, condition: settled.condition }

@@ -18,6 +18,8 @@ export type LampClass = 'off' | 'faint' | 'dim' | 'normal' | 'over'
 export interface LampResult { readonly volts: number; readonly percent: number; readonly light: number; readonly class: LampClass }
 /** `amps` is positive from the wire's first end to its second, null where zero-ohm loops leave it undetermined. */
 export interface WireResult { readonly amps: number | null; readonly dropV: number | null }
+/** Where a needle stands on its scale; null where zero-ohm loops leave its amps undetermined. */
+export interface DialResult { readonly shows: number | null; readonly unit: string }
 /** What one element of a part takes: positive volts and amps from its first end to its second. */
 export interface ElementResult { readonly volts: number | null; readonly amps: number | null }
 
@@ -59,6 +61,8 @@ export interface SolvedSetting extends Solution {
   /** The steps of a chatter, each with its solution. */
   readonly cycle?: readonly Solution[]
   readonly phases: Readonly<Record<string, PhaseResult>>
+  /** By `part`: what each gauge shows, over whole cycles where something pulses. */
+  readonly dials: Readonly<Record<string, DialResult>>
   /** Other standing states of the same setting. */
   readonly standing: readonly StandingState[]
   readonly assumed: readonly Assumption[]

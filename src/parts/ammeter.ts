@@ -17,6 +17,9 @@ export const ammeter: PartKind = {
   fails: () => [{ what: 'loose nut', fault: 'ohms:*=0.1', likelihood: 'seen' }, { what: 'burnt through', fault: 'open:*', likelihood: 'rare' }],
   build(_, ctx) {
     const ohm = ctx.number(['ohm'], practice(0.002, 'a moving-iron vehicle ammeter'))
-    return { elements: [{ id: '', from: 'in', to: 'out', law: { kind: 'resistor', ohm }, does: 'joint' }] }
+    return {
+      elements: [{ id: '', from: 'in', to: 'out', law: { kind: 'resistor', ohm }, does: 'joint' }],
+      dials: [{ id: '', unit: 'A', moves: (view) => view.amps(''), shows: (amps) => amps }],
+    }
   },
 }

@@ -4,7 +4,7 @@ import { practice } from './defaults.ts'
 
 /** A winding between two ends. */
 export const windingSchema = z.strictObject({
-  from: z.string().describe('The end at which the winding begins.'),
+  from: z.string().describe('The end at which the winding begins; a name that begins with ~ is a point inside.'),
   to: z.string().describe('The end at which it ends.'),
   ohm: known(z.number().positive()).optional()
     .describe('Resistance of the winding, ohm; left out, a usual relay winding for the system\'s volts.'),

@@ -3,6 +3,7 @@ import {
   known, showNames, type AxisSpec, type BuildContext, type ElementSpec, type Law, type Now, type ParamProblem, type Params, type PartKind, type TerminalSpec,
 } from '../record/index.ts'
 import { partDefaults } from '../standards/index.ts'
+import { interpolate } from './curve.ts'
 import { switchContact } from './defaults.ts'
 
 const axisSchema = z.strictObject({
@@ -67,10 +68,14 @@ export const control: PartKind = {
     const named = [...Object.values(rows).flatMap((row) => row.joins), ...Object.values(resistors).flatMap((one) => one.between)]
     return [...new Set(named)].map((is) => ({ is, marking: is, what: 'terminal of the switch' }))
   },
-  fails: (raw: Params) => contactIds(raw).flatMap((id) => [
-    { what: `burnt or dirty contact, ${id}`, fault: `ohms:*.${id}=0.5`, likelihood: 'common' as const },
-    { what: `contact does not make, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const },
-  ]),
+  fails: (raw: Params) => [
+    ...contactIds(raw).flatMap((id) => [
+      { what: `burnt or dirty contact, ${id}`, fault: `ohms:*.${id}=0.5`, likelihood: 'common' as const },
+      { what: `contact does not make, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const },
+    ]),
+    ...Object.entries((raw as Partial<ControlParams>).rows ?? {}).flatMap(([id, { joins: [common, ...others] }]) => others.map((to) => (
+      { what: `contact stuck made, ${rowId(id, [common, ...others], to)}`, fault: `join:*:${common}=*:${to}`, likelihood: 'seen' as const }))),
+  ],
   check: (raw: Params) => checkControl(raw as Partial<ControlParams>),
   build(part, ctx) {
     const { axes, rows = {}, resistors = {} } = part.params as ControlParams
@@ -155,13 +160,4 @@ function axisSpec(id: string, axis: z.infer<typeof axisSchema>, usualTitle: stri
     ...(axis.makeBeforeBreak === true ? { makeBeforeBreak: true } : {}),
     ...(axis.follows ? { follows: axis.follows as Record<string, string> } : {}),
   }
-}
-
-function interpolate(points: readonly (readonly [number, number])[], x: number): number {
-  const rising = [...points].sort(([a], [b]) => a - b)
-  const after = rising.findIndex(([at]) => at >= x)
-  if (after === 0) return rising[0][1]
-  if (after < 0) return rising[rising.length - 1][1]
-  const [x0, y0] = rising[after - 1], [x1, y1] = rising[after]
-  return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
 }

@@ -5,7 +5,7 @@ import { checkPull, checkWindings, makeBobbin, windingSchema, type Bobbin, type 
 import { practice, relayContact } from './defaults.ts'
 
 const contactSchema = z.strictObject({
-  from: z.string().describe('One end of the contact.'),
+  from: z.string().describe('One end of the contact; a name that begins with ~ is a point inside.'),
   to: z.string().describe('Its other end.'),
   closed: z.enum(['pulled', 'released']).optional()
     .describe('The state of the armature in which it is closed; left out, pulled.'),
@@ -46,7 +46,7 @@ export const electromagnet: PartKind = {
   params,
   terminals(raw: Params): TerminalSpec[] {
     const ends = [...Object.values(windingsOf(raw)), ...Object.values(contactsOf(raw))].flatMap(({ from, to }) => [from, to])
-    return [...new Set(ends)].map((is) => ({ is, marking: is, what: 'end of a winding or a contact' }))
+    return [...new Set(ends)].filter((is) => !is.startsWith('~')).map((is) => ({ is, marking: is, what: 'end of a winding or a contact' }))
   },
   fails: (raw: Params) => [
     ...Object.keys(windingsOf(raw)).map((id) => ({ what: `open winding, ${id}`, fault: `open:*.${id}`, likelihood: 'seen' as const })),

@@ -8,7 +8,7 @@ export type {
   WiringWire,
 } from './wiring.ts'
 export type {
-  AxisSpec, BuildContext, Default, ElementSpec, FailureSpec, LampSpec, Law, MachineSpec, Now, ParamProblem, PartKind, PartModel,
+  AxisSpec, BuildContext, Default, DialSpec, ElementSpec, FailureSpec, LampSpec, Law, MachineSpec, Now, ParamProblem, PartKind, PartModel,
   PhaseSpec, RegulatorSpec, StateSpec, TerminalSpec, View,
 } from './part-kind.ts'
 export { readRecord, type ReadRecord } from './read-record.ts'

@@ -43,8 +43,8 @@ export interface BuildContext {
    * finding out is asked for only then. Path is inside the parameters.
    */
   number(path: readonly (string | number)[], fallback: Default | (() => Default)): number
-  /** The stated choice, or the usual one, which is then recorded as assumed. The path is one key. */
-  choice<T extends string | boolean>(key: string, usual: T, why: string): T
+  /** The stated choice, or the usual one, which is then recorded as assumed. The path is inside the parameters, or one key. */
+  choice<T extends string | boolean>(path: string | readonly string[], usual: T, why: string): T
   note(assumption: Assumption): void
 }
 
@@ -58,6 +58,7 @@ export interface PartModel {
   readonly machines?: readonly MachineSpec[]
   readonly regulators?: readonly RegulatorSpec[]
   readonly lamps?: readonly LampSpec[]
+  readonly dials?: readonly DialSpec[]
   readonly axes?: readonly AxisSpec[]
   /** It turns with the engine, or stands as the engine left it. */
   readonly turns?: true
@@ -146,6 +147,8 @@ export interface PhaseSpec {
   next(view: View, phase: string): string | null
   /** Said of the whole cycle once it is known: by the views of its phases. */
   rate?(views: ReadonlyMap<string, View>): string
+  /** Share of the time that each phase of the whole cycle lasts, where it can be told. */
+  shares?(views: ReadonlyMap<string, View>): ReadonlyMap<string, number>
 }
 
 /** A machine whose EMF depends on its own field: solved around the inner problem from residual magnetism upward. */
@@ -179,6 +182,16 @@ export interface LampSpec {
   readonly beside?: readonly string[]
   readonly title?: string
   readonly colour?: string
+}
+
+/** A needle on a scale. It follows the mean of what moves it over the cycles of parts that tell how long each of their phases lasts. */
+export interface DialSpec {
+  readonly id: string
+  readonly unit: string
+  /** What moves it: amps, or their square where heat does. */
+  moves(view: View): number
+  /** Where the needle stands at that mean. */
+  shows(mean: number): number
 }
 
 /** A movable axis of a control. */

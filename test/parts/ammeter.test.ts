@@ -12,11 +12,13 @@ const behind = (params = {}): RecordPlan => ({
 describe('an ammeter', () => {
   it('reads what the loads take', () => {
     expect(solved(behind({ ohm: 0 })).elements.meter.amps).toBeCloseTo(4, 3)
+    expect(solved(behind()).dials.meter).toEqual({ shows: expect.closeTo(12 / 3.002, 3) as number, unit: 'A' })
   })
 
   it('reads negative when its ends change places', () => {
     const swapped = solved(behind({ ohm: 0.01 }), setting(), [{ kind: 'swap', a: 'meter:in', b: 'meter:out' }])
     expect(swapped.elements.meter.amps).toBeCloseTo(-12 / 3.01, 3)
+    expect(swapped.dials.meter.shows).toBeCloseTo(-12 / 3.01, 3)
   })
 
   it('drops its ohms times its amps', () => {

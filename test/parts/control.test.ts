@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { circuitOf, IDEAL, onOff, setting, solved } from '../builders/circuits.ts'
 import { link, part, type RecordPlan } from '../builders/record.ts'
-import { solveSetting } from '../../src/circuit/index.ts'
+import { solveSetting, type Fault } from '../../src/circuit/index.ts'
 import type { Params } from '../../src/record/index.ts'
 
 /** A control between the battery and the body, its terminals `a` and `b`. */
@@ -28,6 +28,13 @@ describe('a stepped control', () => {
   it('loses volts in its contact', () => {
     const plan = { ...across(onOff()), assume: { ...IDEAL, contactOhm: 0.5 } }
     expect(solved(plan, setting({ 'knob.p': 'on' })).elements['knob.on'].volts).toBeCloseTo(12 * 0.5 / 10.5, 3)
+  })
+
+  it('fails dirty, dead or stuck', () => {
+    const at = (position: string, fault: Fault) => solved(across(onOff()), setting({ 'knob.p': position }), [fault]).wires.w3.amps!
+    expect(at('on', { kind: 'ohms', id: 'knob.on', ohm: 0.5 })).toBeCloseTo(12 / 10.5, 3)
+    expect(at('on', { kind: 'open', id: 'knob.on' })).toBe(0)
+    expect(at('off', { kind: 'join', a: 'knob:a', b: 'knob:b' })).toBeCloseTo(1.2, 3)
   })
 
   it('tells what springs back, and what moves it', () => {

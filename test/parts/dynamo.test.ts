@@ -53,3 +53,77 @@ describe('a dynamo', () => {
     expect(volts(true)).toBeCloseTo(openV({}, 1100), 6)
   })
 })
+
+/** A dynamo of three brushes and its cut-out on a battery that holds 13.8 V; what earths its field outside has `rateOhm`. */
+const threeBrushes = (params: Params = {}, rateOhm = 0, supply: '12-' | '12+' = '12-'): RecordPlan => {
+  const [live, earthed] = supply === '12-' ? ['+', '-'] : ['-', '+']
+  return {
+    supply, metals: ['body'], assume: IDEAL,
+    parts: [
+      part('machine', 'dynamo', { ratio: 1, thirdBrush: true, ratedA: 20, cutInRpm: 1100, fullOutputRpm: 1800, ...params }), part('rate', 'resistor', { ohm: rateOhm }),
+      part('battery', 'battery', { emfV: 13.8, ohm: 0, counterVPerCell: 1, chargeOhm: 1e-4 }),
+      part('cutout', 'electromagnet', {
+        windings: { shunt: { from: 'D', to: 'E', ohm: 60, turns: 1000 }, series: { from: '~c', to: 'A', ohm: 0.001, turns: 5 } },
+        contacts: { main: { from: 'D', to: '~c' } }, pullAt: 213, releaseAt: 190,
+      }),
+    ],
+    wires: [
+      link('c', 'machine:case', 'body'), link('f1', 'machine:F', 'rate:a'), link('f2', 'rate:b', 'body'), link('d', 'machine:D', 'cutout:D'), link('ce', 'cutout:E', 'body'),
+      link('out', 'cutout:A', `battery:${live}`), link('e', `battery:${earthed}`, 'body'),
+    ],
+  }
+}
+const output = (rpm: number, ...of: Parameters<typeof threeBrushes>) => solved(threeBrushes(...of), setting({}, { engine: rpm })).wires.out.amps!
+
+describe('a dynamo of three brushes', () => {
+  it('gives the most at its full-output speed, and less beyond it, without a regulator', () => {
+    const amps = [900, 1300, 1800, 2200, 3000, 4500].map((rpm) => output(rpm))
+    expect(amps[0]).toBeCloseTo(0, 6)
+    expect(Math.abs(amps[2] / 20 - 1)).toBeLessThan(0.1)
+    expect(Math.max(...amps) / amps[2]).toBeLessThan(1.15)
+    expect(amps[1]).toBeLessThan(0.6 * amps[2])
+    expect(amps[4]).toBeLessThan(0.95 * amps[3])
+    expect(amps[5]).toBeLessThan(0.75 * amps[3])
+  })
+
+  it('of half the amps gives half', () => {
+    expect(Math.abs(output(1800, { ratedA: 10 }) / output(1800) - 0.5)).toBeLessThan(0.03)
+  })
+
+  it('with its field switched through a resistor charges less', () => {
+    // The charging switch of the lighting switch: field earthed straight, through 2 Ω, not at all.
+    const [full, reduced] = [output(1800), output(1800, {}, 2)]
+    expect(reduced / full).toBeGreaterThan(0.4)
+    expect(reduced / full).toBeLessThan(0.8)
+    const off = solved(threeBrushes(), setting({}, { engine: 1800 }), [{ kind: 'open', id: 'f1' }])
+    expect(off.states['cutout.armature']).toBe('released')
+    expect(off.wires.out.amps).toBe(0)
+  })
+
+  it('keeps its own laws: field volts and amps agree', () => {
+    // 3.6 Ω of field by its plate: 0.6 · 12 V over a tenth of 20 A. The brush lies below D, and through 2 Ω outside F lies above earth.
+    const { elements, voltages } = solved(threeBrushes({}, 2), setting({}, { engine: 1800 }))
+    const fieldA = elements['machine.field'].amps!
+    expect(elements['machine.field'].volts).toBeCloseTo(3.6 * fieldA, 4)
+    expect(voltages['machine:F']).toBeCloseTo(2 * fieldA, 4)
+    expect(elements['machine.third-brush'].volts).toBeGreaterThan(0.4 * voltages['machine:D']!)
+  })
+
+  it('without the battery lets its volts run away', () => {
+    const lost = solved(threeBrushes(), setting({}, { engine: 1800 }), [{ kind: 'open', id: 'battery' }])
+    expect(lost.voltages['machine:D']).toBeGreaterThan(20)
+  })
+
+  it('with its third brush off gives nothing', () => {
+    expect(solved(threeBrushes(), setting({}, { engine: 1800 }), [{ kind: 'open', id: 'machine.third-brush' }]).wires.out.amps).toBe(0)
+  })
+
+  it('with its field earthed inside needs no wire on F', () => {
+    const { wires, ...plan } = threeBrushes({ fieldTo: 'case' })
+    expect(solved({ ...plan, wires: wires!.filter(([id]) => id !== 'f1') }, setting({}, { engine: 1800 })).wires.out.amps).toBeCloseTo(output(1800), 3)
+  })
+
+  it('with positive earth is mirrored', () => {
+    expect(output(1800, {}, 0, '12+')).toBeCloseTo(-output(1800), 5)
+  })
+})

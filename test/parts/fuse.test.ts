@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { circuitOf, IDEAL, onOff, setting, solved } from '../builders/circuits.ts'
 import { link, part, type RecordPlan } from '../builders/record.ts'
-import { solveSetting } from '../../src/circuit/index.ts'
+import { solveSetting, type Fault } from '../../src/circuit/index.ts'
 import type { Params } from '../../src/record/index.ts'
 
 /** A fuse before a resistance that takes `amps` of 12 V. */
@@ -36,9 +36,53 @@ describe('a fuse', () => {
     expect(after.solved.voltages['link:out']).toBeNull()
   })
 
+  // WE-26, a table of British three-rating fuses: carried, printed (what blows it if sustained), at once.
+  it.each([[12.5, 25, 30], [17.5, 35, 40], [30, 60, 75]])('of %s A continuous is printed %s A', (carriedA, printedA, atOnceA) => {
+    expect([carriedA, printedA - 0.5, printedA + 0.5, atOnceA].map((amps) => element(amps, { ratingA: printedA, ratingMeans: 'blow' }))).toEqual(['whole', 'whole', 'blown', 'blown'])
+    expect(printedA).toBe(2 * carriedA)
+  })
+
   it('has clips, and an element by its rating', () => {
     // Common practice, no source: 3 mΩ and 80 mV at the rated amps; at 8 A of a fuse of 8 A 24 mV + 80 mV.
     const { elements } = solved(carrying(8, { ratingA: 8 }, { ...IDEAL, fuseOhm: undefined }), on)
     expect(elements.link.volts! / elements.link.amps!).toBeCloseTo(0.013, 6)
+  })
+})
+
+describe('a box of fuses', () => {
+  /** Two fuses on one bar, the first with 24 A on it, the second with 6 A. */
+  const box = (params: Params): RecordPlan => ({
+    metals: ['body'], assume: IDEAL,
+    parts: [part('battery', 'battery', { emfV: 12, ohm: 0 }), part('box', 'fuse', params), part('horn', 'resistor', { ohm: 0.5 }), part('lamps', 'resistor', { ohm: 2 })],
+    wires: [
+      link('w1', 'battery:+', 'box:bar'), link('w2', 'box:2', 'horn:a'), link('w3', 'box:4', 'lamps:a'), link('w4', 'horn:b', 'body'), link('w5', 'lamps:b', 'body'),
+      link('e', 'battery:-', 'body'),
+    ],
+  })
+  const ways = (first: object, second: object) => ({ first: { from: 'bar', to: '2', ...first }, second: { from: 'bar', to: '4', ...second } })
+  const at = (params: Params, faults: readonly Fault[] = []) => solved(box(params), setting(), faults)
+
+  it('blows the overloaded one alone, and says which', () => {
+    const { elements, states, notes } = at({ ways: ways({ ratingA: 15 }, { ratingA: 8 }) })
+    expect(states).toEqual({ 'box.first-element': 'blown', 'box.second-element': 'whole' })
+    expect([elements['box.first'].amps, elements['box.second'].amps]).toEqual([0, expect.closeTo(6, 2)])
+    expect(notes).toContain('box (box) has blown its fuse first')
+  })
+
+  it('takes a figure that a way leaves out from beside them', () => {
+    // 24 A: carried by 20 A continuous (27 A), not by a printed 20 A that is the blow figure.
+    expect(at({ ratingA: 20, ways: ways({}, {}) }).states['box.first-element']).toBe('whole')
+    expect(at({ ratingA: 20, ratingMeans: 'blow', ways: ways({}, {}) }).states['box.first-element']).toBe('blown')
+    expect(at({ ratingA: 20, ratingMeans: 'blow', ways: ways({ ratingMeans: 'continuous' }, {}) }).states['box.first-element']).toBe('whole')
+  })
+
+  it('with dirty clips of one loses volts there only', () => {
+    const { elements } = at({ ratingA: 35, ways: ways({}, {}) }, [{ kind: 'ohms', id: 'box.second', ohm: 0.3 }])
+    expect(elements.lamps.volts).toBeCloseTo(12 * 2 / 2.3, 1)
+    expect(elements.horn.volts).toBeCloseTo(12, 1)
+  })
+
+  it('has the ends that its ways name', () => {
+    expect(at({ ways: ways({}, {}) }).voltages).toMatchObject({ 'box:bar': expect.closeTo(12, 1) as number, 'box:2': expect.any(Number) as number, 'box:4': expect.any(Number) as number })
   })
 })

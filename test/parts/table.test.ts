@@ -30,6 +30,9 @@ describe('every part kind', () => {
 
   it.each([
     ['lamp', { filaments: { stop: {}, tail: {} } }], ['motor', { brushes: { low: {}, high: {} } }], ['joint', { ways: 3 }], ['flasher', { type: 'bimetal' }],
+    ['fuse', { ways: { A1: { from: 'A', to: '1' }, A2: { from: 'A', to: '2' } } }], ['clock', { type: 'wound' }], ['circuit-breaker', { resets: 'by hand' }],
+    ['gauge', { type: 'two-coil' }], ['dynamo', { thirdBrush: true }],
+    ['module', { loads: { buzzer: { from: '15', to: '31' } }, states: { quiet: {}, loud: {} } }],
     ['electromagnet', { windings: { pull: { from: '50', to: 'M' } }, contacts: { crank: { from: '30', to: 'M' } } }],
   ])('%s of several elements has failures that the fault reader takes', (name, params) => {
     expect(refusedFaults(name, params)).toEqual([])

@@ -22,6 +22,10 @@ describe('parameters of the right shape that name nothing', () => {
     ['a resistor on an axis that is not there', 'control', control({ resistors: { r: { between: ['a', 'b'], axis: 'dim', ohmAt: [[0, 1]] } } }), 'parts.it.params.resistors.r.axis'],
     ['a core without a winding', 'electromagnet', { windings: {} }, 'parts.it.params.windings'],
     ['a release above the pull', 'electromagnet', { pullAt: 50, releaseAt: 80 }, 'parts.it.params.releaseAt'],
+    ['a state that closes a contact that is not there', 'module', { inputs: {}, contacts: { out: { from: 'a', to: 'b' } }, states: { on: { closed: ['uot'] } } }, 'parts.it.params.states.on.closed.0 (out)'],
+    ['a step to a state that is not there', 'module', { inputs: {}, contacts: {}, states: { on: { next: [{ to: 'onn' }] } } }, 'parts.it.params.states.on.next.0.to (on)'],
+    ['an input with one end', 'module', { inputs: { key: { from: '15' } }, states: { on: {} } }, 'parts.it.params.inputs.key'],
+    ['two readings for one figure', 'gauge', { scale: [[0.1, 5], [0.1, 6]] }, 'parts.it.params.scale.1'],
     ['a winding to an end that is not there', 'control-box', { voltage: { windings: { shunt: { from: 'D', to: 'EE' } } } }, 'parts.it.params.voltage.windings.shunt.to (E)'],
   ])('%s is a problem at its path', (_, kind, params, expected) => {
     expect(problemsOf(kind, params)[0]).toBe(expected)

@@ -1,8 +1,10 @@
 import { batterySymbol } from './battery.ts'
 import { boxSymbol } from './box.ts'
 import { breakerSymbol } from './breaker.ts'
+import { capacitorSymbol } from './capacitor.ts'
 import { coilSymbol } from './coil.ts'
 import { controlSymbol } from './contact.ts'
+import { clockSymbol, gaugeSymbol } from './dial.ts'
 import { diodeSymbol, ledSymbol } from './diode.ts'
 import { electromagnetSymbol } from './electromagnet.ts'
 import { flasherSymbol } from './flasher.ts'
@@ -10,8 +12,10 @@ import { fuseSymbol } from './fuse.ts'
 import { hornSymbol } from './horn.ts'
 import { jointSymbol } from './joint.ts'
 import { lampSymbol } from './lamp.ts'
+import { magnetoSymbol } from './magneto.ts'
 import { roundSymbol } from './motor.ts'
 import { resistorSymbol } from './resistor.ts'
+import { circuitBreakerSymbol, stabiliserSymbol } from './strip.ts'
 import type { PartSymbol } from './symbol.ts'
 
 /** By part kind. */
@@ -20,6 +24,9 @@ const symbols: Readonly<Record<string, PartSymbol>> = {
   'ammeter': roundSymbol('A'),
   'battery': batterySymbol,
   'breaker': breakerSymbol,
+  'capacitor': capacitorSymbol,
+  'circuit-breaker': circuitBreakerSymbol,
+  'clock': clockSymbol,
   'coil': coilSymbol,
   'control': controlSymbol,
   'control-box': boxSymbol(),
@@ -28,12 +35,17 @@ const symbols: Readonly<Record<string, PartSymbol>> = {
   'electromagnet': electromagnetSymbol,
   'flasher': flasherSymbol,
   'fuse': fuseSymbol,
+  'gauge': gaugeSymbol,
   'horn': hornSymbol,
   'joint': jointSymbol,
   'lamp': lampSymbol,
   'led': ledSymbol,
+  'magneto': magnetoSymbol,
+  'module': boxSymbol(),
   'motor': roundSymbol('M'),
   'resistor': resistorSymbol,
+  'stabiliser': stabiliserSymbol,
+  'voltmeter': roundSymbol('V'),
   'wiper': roundSymbol('M', true),
 }
 
