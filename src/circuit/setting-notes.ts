@@ -5,7 +5,7 @@ import { RUNS_ON_A } from './standing.ts'
 
 /** What a person must be told of a solution beyond its figures: fuses that have blown, an engine that cannot be running. */
 export function noteSolution(network: Network, setting: Setting, solution: Solution): string[] {
-  return [...noteStates(network, solution), ...noteDeadEngine(network, setting, solution)]
+  return [...noteStates(network, solution), ...noteBurning(network, solution), ...noteLostEarth(network, solution), ...noteDeadEngine(network, setting, solution)]
 }
 
 function noteStates({ states, parts }: Network, solution: Solution): string[] {
@@ -13,6 +13,25 @@ function noteStates({ states, parts }: Network, solution: Solution): string[] {
     const told = spec.tells?.[solution.states[id]]
     return told === undefined ? [] : [`${parts[part].part.title} (${parts[part].id}) ${told}`]
   })
+}
+
+/** Per cent of rated volts at which a lamp's life is minutes at most: by the 13th power of the volts, 1/200 of it. Common practice, no source. */
+const BURNS_PERCENT = 150
+
+function noteBurning({ wiring }: Network, { lamps }: Solution): string[] {
+  return Object.entries(lamps).filter(([, { percent }]) => percent > BURNS_PERCENT).map(([id, { percent }]) =>
+    `${wiring.parts.get(id.split('.')[0])?.title ?? id} (${id}) gets ${percent.toFixed(0)} % of its rated volts and would burn out`)
+}
+
+/** A battery whose earthed post joins no metal has no way back through the body; volts are then counted from that post. */
+function noteLostEarth({ parts, points, reference, wiring }: Network, { voltages }: Solution): string[] {
+  const posts = parts.find((part) => part.posts)?.posts
+  if (!posts || wiring.earth === 'none' || wiring.metals.size === 0) return []
+  const post = points[wiring.earth === 'positive' ? posts.plus : posts.minus]
+  const volts = voltages[post]
+  // Where loads are on, the whole of the battery's volts stand between the post and the metal it should be on.
+  const isLost = points[reference] === post || volts === null || Math.abs(volts) > 0.9 * wiring.systemV
+  return isLost ? [`${post} leads to no metal, so nothing that is earthed there has a way back to the battery`] : []
 }
 
 /** An engine that is said to run while no coil makes sparks: the setting may pass, as when the key is turned off, but cannot last. */

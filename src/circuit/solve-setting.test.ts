@@ -208,6 +208,18 @@ describe('what is said beside the figures', () => {
     expect(solved(plan).notes).toEqual([STILL])
   })
 
+  it('a lamp that would burn out', () => {
+    const plan: RecordPlan = { ...simple, parts: [...(simple.parts ?? []).slice(0, 2), part('load', 'lamp', { powerW: 5, ratedV: 6 }, { title: 'Small lamp', terminals: { a: { is: 'in' }, b: { is: 'out' } } })] }
+    expect(solved(plan, on).notes).toEqual([expect.stringMatching(/^Small lamp \(load\) gets \d{3} % of its rated volts and would burn out$/)])
+  })
+
+  it('a battery without its earth lead', () => {
+    const lost = 'battery:- leads to no metal, so nothing that is earthed there has a way back to the battery'
+    expect(solved({ ...simple, wires: (simple.wires ?? []).filter(([id]) => id !== 'e') }, on).notes).toContain(lost)
+    expect(solved(simple, on, [{ kind: 'open', id: 'e' }]).notes).toContain(lost)
+    expect(solved(simple, on).notes).toEqual([])
+  })
+
   it('an engine that could not run', () => {
     const plan: RecordPlan = { ...simple, parts: [...(simple.parts ?? []).slice(0, 2), part('load', 'coil', { primaryOhm: 3 }, { terminals: { a: { is: '15' }, b: { is: '1' } } })] }
     const notes = (key: string, engine: 'idle' | 'cranking') => solved(plan, setting({ 'switch.p': key }, { engine })).notes
