@@ -10,7 +10,7 @@ export function showSolved(solved: SolvedStep, wiring: Wiring, isChained = false
   const sections = [
     showSetting(solved, isChained), showNotes(solved.notes), showOutcome(solved),
     showLamps(solved, wiring), showWires(solved, wiring),
-    showStates(solved), showPhases(solved), showStanding(solved), showFloating(solved), showBalance(solved), showAssumed(solved.assumed),
+    showStates(solved), showPhases(solved), showDials(solved), showStanding(solved), showFloating(solved), showBalance(solved), showAssumed(solved.assumed),
   ]
   return sections.filter((section) => section !== '').join('\n\n')
 }
@@ -58,6 +58,11 @@ function showPhases({ phases }: SolvedSetting): string {
     const lit = solutions.map(({ at, lamps }) => `  ${at[part]}: ${showLit(lamps) || 'no lamp lit'}`)
     return [`${part} goes round ${cycle.join(', ')}${rate ? `: ${rate}` : ''}.`, ...lit].join('\n')
   }).join('\n')
+}
+
+function showDials({ dials }: SolvedSetting): string {
+  const rows = Object.entries(dials).map(([id, { shows, unit }]) => `${id} shows ${shows === null ? 'nothing that can be told' : `${figure(shows, 2)} ${unit}`}`)
+  return rows.length ? `Dials: ${rows.join(', ')}.` : ''
 }
 
 function showStanding({ standing, states }: SolvedSetting): string {
