@@ -1,3 +1,4 @@
+import { Ways } from '../record/index.ts'
 import type { Circuit } from './circuit.ts'
 import type { NetElement, NetPart, Network } from './network.ts'
 
@@ -12,15 +13,13 @@ export function noteConductors(circuit: Circuit): string[] {
   return [...noteShorts(circuit), ...noteLoops(circuit), ...noteStillness(circuit)]
 }
 
-interface Way { readonly from: number; readonly to: number; readonly by: string }
-
 function noteShorts(circuit: Circuit): string[] {
   const { network } = circuit
   const batteries = network.parts.filter(({ posts }) => posts)
   if (batteries.length === 0) return []
-  const ways = waysFrom(listConducting(circuit))
+  const ways = listConducting(circuit)
   return batteries.flatMap((battery) => {
-    const through = battery.posts && findTrail(ways, battery.posts.plus, battery.posts.minus)
+    const through = battery.posts && ways.find(battery.posts.plus, (point) => point === battery.posts?.minus)
     return through ? [sayShort(circuit, battery, through)] : []
   })
 }
@@ -35,39 +34,14 @@ function sayShort(circuit: Circuit, { id, part, elements }: NetPart, through: re
 const MOST_OHM = 1
 
 /** Everything that conducts well in this solution and is there to conduct: wires, fixings, closed contacts, and points that touch. */
-function listConducting({ network: { elements, points }, laws, overlay }: Circuit): Way[] {
-  const closed = elements.flatMap(({ id, from, to, does }, e): Way[] => isConductor(does) && laws.plainS[e] >= 1 / MOST_OHM ? [{ from, to, by: id }] : [])
-  return [...closed, ...overlay.bridges.filter(({ ohm }) => ohm <= MOST_OHM).map(({ from, to }) => ({ from, to, by: `the touch of ${points[from]} and ${points[to]}` }))]
-}
-
-const isConductor = (does: NetElement['does']) => does === 'wire' || does === 'contact' || does === 'joint'
-
-function waysFrom(conducting: readonly Way[]): ReadonlyMap<number, readonly Way[]> {
-  const ways = new Map<number, Way[]>()
-  const add = (way: Way) => {
-    const known = ways.get(way.from)
-    if (known) known.push(way)
-    else ways.set(way.from, [way])
-  }
-  for (const way of conducting) {
-    add(way)
-    add({ from: way.to, to: way.from, by: way.by })
-  }
+function listConducting({ network: { elements, points }, laws, overlay }: Circuit): Ways<number> {
+  const ways = new Ways<number>()
+  elements.forEach(({ id, from, to, does }, e) => { if (isConductor(does) && laws.plainS[e] >= 1 / MOST_OHM) ways.join(from, to, id) })
+  for (const { from, to, ohm } of overlay.bridges) if (ohm <= MOST_OHM) ways.join(from, to, `the touch of ${points[from]} and ${points[to]}`)
   return ways
 }
 
-/** The names on a shortest way between two points, nearest first; null where none leads there. */
-function findTrail(ways: ReadonlyMap<number, readonly Way[]>, start: number, goal: number): string[] | null {
-  const cameBy = new Map<number, Way | null>([[start, null]])
-  for (const [point] of cameBy) {
-    if (point === goal) break
-    for (const way of ways.get(point) ?? []) if (!cameBy.has(way.to)) cameBy.set(way.to, way)
-  }
-  if (!cameBy.has(goal)) return null
-  const trail: string[] = []
-  for (let way = cameBy.get(goal); way; way = cameBy.get(way.from)) trail.unshift(way.by)
-  return trail
-}
+const isConductor = (does: NetElement['does']) => does === 'wire' || does === 'contact' || does === 'joint'
 
 function noteLoops(circuit: Circuit): string[] {
   const loose = circuit.network.elements.filter((_, e) => Number.isNaN(circuit.elementAmps(e))).map(({ id }) => id)

@@ -1,5 +1,5 @@
 import { UnionFind } from '../math/index.ts'
-import type { NetElement, Network } from './network.ts'
+import { batteryPosts, type NetElement, type Network, type Posts } from './network.ts'
 
 /** An element belongs to the trunk when it is on the path of this share of the loads or more. */
 const TRUNK_SHARE = 2 / 3
@@ -26,15 +26,6 @@ export function findTrunk(network: Network): ReadonlySet<number> {
 /** Loads and windings end a path; everything else passes it on. */
 export function isLoad({ does }: NetElement): boolean {
   return does === 'load' || does === 'winding'
-}
-
-interface Posts { readonly live: number; readonly earthed: number }
-
-function batteryPosts({ parts, wiring }: Network): Posts | null {
-  const posts = parts.find((part) => part.posts)?.posts
-  if (!posts) return null
-  const { plus, minus } = posts
-  return wiring.earth === 'positive' ? { live: minus, earthed: plus } : { live: plus, earthed: minus }
 }
 
 /** For each load: does one end reach the live post and the other the earthed one, past every contact, without this element? */

@@ -1,7 +1,7 @@
 import { Circuit } from './circuit.ts'
 import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
-import type { NetElement, Network } from './network.ts'
+import { batteryPosts, type NetElement, type Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
 import { tidy } from './read-solution.ts'
 import { restCondition, settle } from './settle.ts'
@@ -68,9 +68,9 @@ export function readSeriesLamp(circuit: Circuit, setting: Setting, watts: number
 
 /** Everything outside the battery moves from its live post to a new point, and the lamp joins the two. */
 function withSeriesLamp(network: Network, watts: number, systemV: number): { network: Network; lamp: number } {
-  const battery = network.parts.find(({ posts }) => posts)
-  if (!battery?.posts) throw new RangeError('this vehicle has no battery to put a lamp before')
-  const post = network.wiring.earth === 'positive' ? battery.posts.minus : battery.posts.plus
+  const battery = network.parts.find(({ posts }) => posts), posts = batteryPosts(network)
+  if (!battery || !posts) throw new RangeError('this vehicle has no battery to put a lamp before')
+  const post = posts.live
   const point = network.points.length
   const move = (end: number) => (end === post ? point : end)
   const own = new Set(battery.elements.values())

@@ -177,15 +177,25 @@ class NetworkDraft {
   }
 }
 
+/** The points of the first battery's posts, by which of them is earthed; with neither, the negative one counts as that. */
+export interface Posts { readonly live: number; readonly earthed: number }
+
+export function batteryPosts({ parts, wiring }: Pick<Network, 'parts' | 'wiring'>): Posts | null {
+  const posts = parts.find((part) => part.posts)?.posts
+  if (!posts) return null
+  const { plus, minus } = posts
+  return wiring.earth === 'positive' ? { live: minus, earthed: plus } : { live: plus, earthed: minus }
+}
+
 /**
  * The metal that carries the battery's earth lead: the metal nearest to the earthed post by number of
  * elements. Without one (insulated return) the post itself; without a battery the first metal, else the first point.
  */
 function findReference(wiring: Wiring, pointOf: ReadonlyMap<string, number>, elements: readonly NetElement[], parts: readonly NetPart[]): number {
-  const posts = parts.find((part) => part.posts)?.posts
+  const posts = batteryPosts({ parts, wiring })
   const [firstMetal] = wiring.metals.keys()
   if (!posts) return firstMetal === undefined ? 0 : pointOf.get(firstMetal) as number
-  const post = wiring.earth === 'positive' ? posts.plus : posts.minus
+  const post = posts.earthed
   if (wiring.earth === 'none') return post
   const metals = new Set([...wiring.metals.keys()].map((id) => pointOf.get(id) as number))
   return nearest(post, metals, elements) ?? post

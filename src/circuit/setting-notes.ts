@@ -1,4 +1,5 @@
-import type { Network } from './network.ts'
+import { titleOf } from '../record/index.ts'
+import { batteryPosts, type Network } from './network.ts'
 import { engineMode } from './positions.ts'
 import type { Setting, Solution } from './solved.ts'
 import { RUNS_ON_A } from './standing.ts'
@@ -20,14 +21,15 @@ const BURNS_PERCENT = 150
 
 function noteBurning({ wiring }: Network, { lamps }: Solution): string[] {
   return Object.entries(lamps).filter(([, { percent }]) => percent > BURNS_PERCENT).map(([id, { percent }]) =>
-    `${wiring.parts.get(id.split('.')[0])?.title ?? id} (${id}) gets ${percent.toFixed(0)} % of its rated volts and would burn out`)
+    `${titleOf(id, wiring)} (${id}) gets ${percent.toFixed(0)} % of its rated volts and would burn out`)
 }
 
 /** A battery whose earthed post joins no metal has no way back through the body; volts are then counted from that post. */
-function noteLostEarth({ parts, points, reference, wiring }: Network, { voltages }: Solution): string[] {
-  const posts = parts.find((part) => part.posts)?.posts
+function noteLostEarth(network: Network, { voltages }: Solution): string[] {
+  const { points, reference, wiring } = network
+  const posts = batteryPosts(network)
   if (!posts || wiring.earth === 'none' || wiring.metals.size === 0) return []
-  const post = points[wiring.earth === 'positive' ? posts.plus : posts.minus]
+  const post = points[posts.earthed]
   const volts = voltages[post]
   // Where loads are on, the whole of the battery's volts stand between the post and the metal it should be on.
   const isLost = points[reference] === post || volts === null || Math.abs(volts) > 0.9 * wiring.systemV

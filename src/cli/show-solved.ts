@@ -1,4 +1,4 @@
-import type { Wiring, WiringWire } from '../record/index.ts'
+import { titleOf, type Wiring, type WiringWire } from '../record/index.ts'
 import type { Solution, SolvedSetting, SolvedStep } from '../tasks/index.ts'
 import { showAssumed } from './show-assumed.ts'
 import { showLit } from './show-lit.ts'
@@ -21,13 +21,12 @@ function showOutcome({ outcome, cycle }: SolvedSetting): string {
 
 function showLamps({ lamps }: Solution, wiring: Wiring): string {
   const rows = Object.entries(lamps).map(([id, lamp]) =>
-    [id, titleOf(id, wiring), figure(lamp.volts, 2), figure(lamp.percent, 0), figure(lamp.light * 100, 0), lamp.class])
+    [id, lampTitle(id, wiring), figure(lamp.volts, 2), figure(lamp.percent, 0), figure(lamp.light * 100, 0), lamp.class])
   return rows.length ? formatTable(['lamp', '', 'volts', '% of rated V', '% light', 'by volts'], rows, ['volts', '% of rated V', '% light']) : ''
 }
 
-function titleOf(id: string, wiring: Wiring): string {
-  const [part, ...filament] = id.split('.')
-  return [wiring.parts.get(part)?.title ?? part, ...filament].join(', ')
+function lampTitle(id: string, wiring: Wiring): string {
+  return [titleOf(id, wiring), ...id.split('.').slice(1)].join(', ')
 }
 
 function showWires({ wires, voltages, faults }: SolvedStep, wiring: Wiring): string {

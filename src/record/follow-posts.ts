@@ -1,10 +1,10 @@
 import type { PartKind } from './part-kind.ts'
 import { clash, party, type Resolving } from './resolving.ts'
+import { Ways } from './ways.ts'
 import type { ShortedBattery, Wiring, WiringPart } from './wiring.ts'
 
 /** `supply` is the id of the supply that is meant for this vehicle. */
 type Joined = Pick<Wiring, 'earth' | 'metals' | 'parts' | 'wires' | 'fixings' | 'matings'> & { readonly supply: string }
-type Ways = ReadonlyMap<string, readonly { readonly to: string; readonly by: string }[]>
 
 /**
  * Follows the posts of every battery along conductors. The live post on metal, and the earthed one not, through whatever
@@ -17,7 +17,7 @@ export function followPosts(resolving: Resolving, joined: Joined, kinds: readonl
     const posts = postsOf.get(part.kind)
     if (!posts) return []
     const [plus, minus] = [pointOf(part, posts.plus), pointOf(part, posts.minus)]
-    const through = findWay(ways, plus, (point) => point === minus)
+    const through = ways.find(plus, (point) => point === minus)
     if (through) return [{ part: part.id, through }]
     if (joined.earth !== 'none') refuseReversed(resolving, joined, { ways, passed }, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
     return []
@@ -30,40 +30,24 @@ function pointOf(part: WiringPart, end: string): string {
 }
 
 function refuseReversed(
-  resolving: Resolving, { earth, metals, supply }: Joined, { ways, passed }: { readonly ways: Ways; readonly passed: Ways }, id: string,
+  resolving: Resolving, { earth, metals, supply }: Joined, { ways, passed }: { readonly ways: Ways<string>; readonly passed: Ways<string> }, id: string,
   [earthed, live]: readonly [string, string],
 ): void {
   const isMetal = (point: string) => metals.has(point)
-  const wrong = findWay(ways, live, isMetal)
-  if (!wrong || findWay(passed, earthed, isMetal)) return
+  const wrong = ways.find(live, isMetal)
+  if (!wrong || passed.find(earthed, isMetal)) return
   const said = `the supply has its ${earth} pole earthed, but it is ${live} that leads to metal (by ${wrong.join(', ')}), and ${earthed} does not: turn the battery round, or correct the supply`
   clash(resolving, ['parts', id], 'battery reversed', said, [party(['supply', supply], resolving.record.supply[supply]?.fits)])
 }
 
 /** What wires, fixings and connectors join, and what the parts of these kinds may. */
-function listWays({ parts, wires, fixings, matings }: Joined, passing: ReadonlySet<string> = new Set()): Ways {
-  const ways = new Map<string, { to: string; by: string }[]>()
-  const add = (from: string, to: string, by: string) => { ways.set(from, [...ways.get(from) ?? [], { to, by }]) }
-  const both = (a: string | null, b: string | null, by: string) => {
-    if (a === null || b === null) return
-    add(a, b, by)
-    add(b, a, by)
-  }
-  for (const { id, ends: [a, b] } of wires.values()) both(a.at, b.at, id)
-  for (const { id, joins: [a, b] } of [...fixings.values(), ...matings.values()]) both(a, b, id)
+function listWays({ parts, wires, fixings, matings }: Joined, passing: ReadonlySet<string> = new Set()): Ways<string> {
+  const ways = new Ways<string>()
+  for (const { id, ends: [a, b] } of wires.values()) if (a.at !== null && b.at !== null) ways.join(a.at, b.at, id)
+  for (const { id, joins: [a, b] } of [...fixings.values(), ...matings.values()]) ways.join(a, b, id)
   for (const { id, kind, terminals } of parts.values()) {
     const [first, ...others] = passing.has(kind) ? [...terminals.keys()] : []
-    for (const other of others) both(`${id}:${first}`, `${id}:${other}`, id)
+    for (const other of others) ways.join(`${id}:${first}`, `${id}:${other}`, id)
   }
   return ways
-}
-
-/** The ids of the conductors on a shortest way from a point to a goal; null where none leads there. */
-function findWay(ways: Ways, start: string, isGoal: (point: string) => boolean): readonly string[] | null {
-  const cameBy = new Map<string, readonly string[]>([[start, []]])
-  for (const [point, trail] of cameBy) {
-    if (isGoal(point)) return trail
-    for (const { to, by } of ways.get(point) ?? []) if (!cameBy.has(to)) cameBy.set(to, [...trail, by])
-  }
-  return null
 }

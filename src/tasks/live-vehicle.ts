@@ -3,7 +3,7 @@ import {
 } from '../circuit/index.ts'
 import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
-import { innerId, type AxisSpec, type Vehicle, type Wiring, type WiringRecord } from '../record/index.ts'
+import { innerId, titleOf, type AxisSpec, type Vehicle, type Wiring, type WiringRecord } from '../record/index.ts'
 import { openVehicle } from './open-vehicle.ts'
 import { firstVehicle, readChoices, type VehicleChoices } from './vehicle-choices.ts'
 
@@ -95,15 +95,14 @@ export function sayLit({ circuit }: LiveVehicle, solved: SolvedSetting): string 
   const lit = circuit.network.lamps.flatMap(({ id, spec }) => {
     const lamp = solved.lamps[id]
     if (!lamp || lamp.class === 'off') return []
-    const part = circuit.network.wiring.parts.get(id.split('.')[0])
-    return [`${part?.title ?? id}${spec.id === '' ? '' : ` (${spec.title ?? spec.id})`} ${lampText(lamp).text}`]
+    return [`${titleOf(id, circuit.network.wiring)}${spec.id === '' ? '' : ` (${spec.title ?? spec.id})`} ${lampText(lamp).text}`]
   })
   return lit.length === 0 ? 'Nothing is lit.' : `Lit, in per cent of rated volts: ${lit.join(', ')}.`
 }
 
 /** What a person should be told of the setting as a whole. */
 export function sayOfSetting({ circuit }: LiveVehicle, solved: SolvedSetting): string[] {
-  const title = (part: string) => circuit.network.wiring.parts.get(part)?.title ?? part
+  const title = (part: string) => titleOf(part, circuit.network.wiring)
   const phases = Object.entries(solved.phases).flatMap(([part, { cycle, rate }]) => {
     if (cycle && cycle.length > 1) return [`${title(part)}: goes through ${cycle.join(', ')}${rate ? `, ${rate}` : ''}; the moment shown is “${solved.at[part] ?? cycle[0]}”.`]
     return rate ? [`${title(part)}: ${rate}.`] : []
@@ -116,12 +115,12 @@ const sentence = (note: string) => `${note.charAt(0).toUpperCase()}${note.slice(
 function sayChatter({ network }: Circuit, solved: SolvedSetting): string {
   const steps = solved.cycle ?? []
   const moving = Object.keys(solved.states).filter((key) => new Set(steps.map(({ states }) => states[key])).size > 1)
-  const names = [...new Set(moving.map((key) => network.wiring.parts.get(key.split('.')[0])?.title ?? key))]
+  const names = [...new Set(moving.map((key) => titleOf(key, network.wiring)))]
   return `This setting does not come to rest: ${names.join(' and ') || 'a contact'} chatters between ${steps.length} states. One of them is shown.`
 }
 
 function sayStanding({ network }: Circuit, solved: SolvedSetting, state: StandingState): string {
-  const title = (key: string) => network.wiring.parts.get(key.split('.')[0])?.title ?? key
+  const title = (key: string) => titleOf(key, network.wiring)
   const moved = Object.keys(state.states).filter((key) => state.states[key] !== solved.states[key]).map((key) => `${title(key)} ${state.states[key]}`)
   const lit = Object.keys(state.lamps).filter((key) => state.lamps[key].class !== solved.lamps[key]?.class).map((key) => `${title(key)} ${state.lamps[key].class}`)
   const said = [...moved, ...sourcesApart(network, solved, state), ...lit].slice(0, 4)
