@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs'
 import { engineRpm, layFaults, prepareCircuit, solveSetting, type Circuit, type Fault, type Setting, type SolvedSetting } from '../../src/circuit/index.ts'
 import { partKinds } from '../../src/parts/index.ts'
 import { readRecord, resolveVehicle, type Wiring } from '../../src/record/index.ts'
+import { fortySettings } from '../builders/forty-settings.ts'
 import { makeRecord, mustResolve } from '../builders/record.ts'
+import { WARDEN_OPTIONS, WARDEN_YEARS, wardenWiring } from '../builders/warden.ts'
 import { writeNetlist, type Given, type Netlist } from './netlist.ts'
 import { randomNetwork } from './random-network.ts'
 
@@ -36,6 +38,15 @@ export function demoCases(found: ReadonlyMap<string, Found> = new Map()): Case[]
     const resolved = resolveVehicle(read.record, { year }, partKinds)
     if (!resolved.ok) throw new Error(`the demo of ${year} cannot be resolved`)
     return (year < 1958 ? PLANS : [...PLANS, ...LATER]).map((plan) => makeCase(`${year} ${JSON.stringify(plan)}`, resolved.wiring, plan, found))
+  })
+}
+
+/** The main demo vehicle with all its options: the forty settings of each edition whose figures are on record as goldens. */
+export function wardenCases(found: ReadonlyMap<string, Found> = new Map()): Case[] {
+  return WARDEN_YEARS.flatMap((year) => {
+    const wiring = wardenWiring(year, WARDEN_OPTIONS)
+    return fortySettings(prepareCircuit(wiring, partKinds), { 'key.key': 'on' }, year)
+      .map(({ controls, engine, battery }, i) => makeCase(`${year}, setting ${i + 1}`, wiring, [controls, engine, battery], found))
   })
 }
 

