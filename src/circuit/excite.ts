@@ -1,5 +1,5 @@
 import type { RegulatorSpec } from '../record/index.ts'
-import { findRoot, findRootNear, type Near } from '../math/index.ts'
+import { findPairNear, findRoot, findRootNear, type Near } from '../math/index.ts'
 import type { Circuit } from './circuit.ts'
 import type { Condition } from './condition.ts'
 import type { Setting } from './solved.ts'
@@ -86,6 +86,7 @@ function overWith(circuit: Circuit, condition: Condition, r: number, m: number):
  * the contact would have to be open or closed for good.
  */
 function balance(circuit: Circuit, condition: Condition, r: number, m: number): boolean {
+  if (balanceBoth(circuit, condition, r, m)) return true
   const { spec, part } = circuit.network.regulators[r]
   const overAt = overWith(circuit, condition, r, m)
   const sign = Math.sign(condition.emf[m]), size = Math.abs(condition.emf[m])
@@ -96,6 +97,24 @@ function balance(circuit: Circuit, condition: Condition, r: number, m: number): 
     if (Math.abs(spec.reach(circuit.views[part]) - 1) <= REACH) return true
     if (!findRootNear((emf) => overAt(sign * emf), Math.abs(condition.emf[m]), byEmf)) return false
   }
+  return false
+}
+
+/** Both at once, which is quick where both are near; then the contact is neither closed nor open. Elsewhere all is left as it was. */
+function balanceBoth(circuit: Circuit, condition: Condition, r: number, m: number): boolean {
+  const { spec, part } = circuit.network.regulators[r], machine = circuit.network.machines[m]
+  const emf = condition.emf[m], ohm = condition.regulatorOhm[r], sign = Math.sign(emf), size = Math.abs(emf)
+  const errorsAt = (x: number, y: number): readonly [number, number] => {
+    condition.regulatorOhm[r] = Math.exp(x)
+    condition.emf[m] = sign * y
+    circuit.solveExcitation()
+    return [y - sign * machine.spec.emf(circuit.views[machine.part]), spec.reach(circuit.views[part]) - 1]
+  }
+  const byField = { low: Math.log(spec.closedOhm), high: Math.log(spec.openOhm), step: 0.01, most: 0.7 }
+  const byEmf = { low: 0.3 * size, high: 2 * size, step: 0.001 * size, most: 0.1 * size }
+  if (findPairNear(errorsAt, [Math.log(ohm), size], [byField, byEmf], [EMF_V, REACH]) && isVibrating(spec, condition.regulatorOhm[r])) return true
+  condition.regulatorOhm[r] = ohm
+  condition.emf[m] = emf
   return false
 }
 

@@ -1,4 +1,5 @@
 export { analyseSparse, SparseFactor, type SparseAnalysis } from './sparse-ldl.ts'
 export { solveDense } from './dense-solve.ts'
+export { findPairNear, type Unknown } from './find-pair-near.ts'
 export { findRoot, findRootNear, type Near, type Root } from './find-root.ts'
 export { UnionFind } from './union-find.ts'
