@@ -1,4 +1,5 @@
 import type { SolvedSetting } from '../circuit/index.ts'
+import type { Card } from './draw-card.ts'
 import type { Scene, Shape, Spot, TextShape, Tone } from './scene.ts'
 import { sceneShapes, type ShapeGroup } from './scene-shapes.ts'
 
@@ -23,6 +24,11 @@ export function renderSvg(scene: Scene, solved: SolvedSetting | null, look: Look
   const groups = renderGroups(scene, solved, look).map(({ kind, id, svg }) => `<g data-kind="${kind}" data-id="${escape(id)}">${svg}</g>`)
   const ground = look === 'page' ? '' : `<rect width="100%" height="100%" fill="${tones[look].sheet}"/>`
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${n(scene.width)} ${n(scene.height)}" font-family="'Barlow Semi Condensed', sans-serif">${ground}${groups.join('')}</svg>`
+}
+
+/** A connection card, as `renderSvg` a whole drawing. */
+export function renderCard({ width, height, shapes, label }: Card, look: Look): string {
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${n(width)} ${n(height)}" role="img" aria-label="${escape(label)}" font-family="'Barlow Semi Condensed', sans-serif">${shapes.map((shape) => shapeSvg(shape, look)).join('')}</svg>`
 }
 
 function groupSvg(group: ShapeGroup, look: Look): string {

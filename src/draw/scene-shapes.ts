@@ -43,10 +43,14 @@ export function text(at: Spot, said: string, more: Partial<TextShape> = {}): Tex
 
 function wireGroup(wire: SceneWire, solved: SolvedSetting | null, ink: InkLive): ShapeGroup {
   if (wire.kind !== 'wire') return { kind: 'wire', id: wire.id, label: '', reach: null, shapes: inkLine(wire.points, ink.bare(wire), wire.kind === 'rail' ? RAIL : STROKE) }
+  const letters = wire.label ? [labelShape(wire.label, wireLive(wire, solved).state === 'dead' ? 'soft' : 'ink')] : []
+  return { kind: 'wire', id: wire.id, label: `wire ${wire.id}, ${wire.colour.words}`, reach: wire.points, shapes: [...wireStrokes(wire, solved), ...letters] }
+}
+
+/** A wire in its own colours: heavy with an amber edge where it is live, thin and pale where it is not. */
+export function wireStrokes(wire: SceneWire, solved: SolvedSetting | null): Shape[] {
   const live = wireLive(wire, solved)
-  const letters = wire.label ? [labelShape(wire.label, live.state === 'dead' ? 'soft' : 'ink')] : []
-  const strokes = live.state === 'dead' && solved ? deadStrokes(wire) : fullStrokes(wire, live.edge)
-  return { kind: 'wire', id: wire.id, label: `wire ${wire.id}, ${wire.colour.words}`, reach: wire.points, shapes: [...strokes, ...letters] }
+  return live.state === 'dead' && solved ? deadStrokes(wire) : fullStrokes(wire, live.edge)
 }
 
 /** A line of ink, and the amber edge under it where it is live. */

@@ -7,13 +7,13 @@ import type { WiringTerminal } from './wiring.ts'
 /**
  * The ends of a part: those it declares, and those of its kind that it does not rename. A declared terminal stands for
  * the end of the kind named by `is`, or else for the one of its own name; what matches no end is a terminal that leads
- * nowhere inside, such as an unused blade.
+ * nowhere inside, such as an unused blade. A name of its own is also its marking, unless the record states another.
  */
 export function joinEnds(declared: readonly (readonly [string, RecordTerminal])[], own: readonly TerminalSpec[]): Map<string, WiringTerminal> {
   const specs = new Map(own.map((spec) => [spec.is, spec]))
   const ends = new Map<string, WiringTerminal>()
   for (const [id, { is = id, marking, form, title }] of declared) {
-    ends.set(id, { id, is, marking: marking ?? specs.get(is)?.marking ?? id, ...form !== undefined && { form }, ...title !== undefined && { title } })
+    ends.set(id, { id, is, marking: marking ?? (id === is ? specs.get(is)?.marking : undefined) ?? id, ...form !== undefined && { form }, ...title !== undefined && { title } })
   }
   const renamed = new Set([...ends.values()].map(({ is }) => is))
   for (const { is, marking } of own) if (!renamed.has(is) && !ends.has(is)) ends.set(is, { id: is, is, marking })
