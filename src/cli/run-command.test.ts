@@ -50,7 +50,7 @@ describe('check', () => {
   it('says what is missing and what solving would assume', async () => {
     const { printed } = await run('check', write('loose.json', writeRecord({ ...record, wires: { ...record.wires, w2: { ...record.wires?.w2, ends: [{ at: 'switch:b' }, { at: 'body' }] } as RecordWire } })), '--year', '1955')
     expect(printed).toContain('Nothing is joined to heater:a')
-    expect(printed).toMatch(/capacityAh|cells 6/)
+    expect(printed).toContain('Capacity 50 Ah: a battery of usual size – at battery')
     expect(printed).not.toContain('Rpm')
     expect((await run('check', file, '--year', '1955', '--json')).json()).toMatchObject({ ok: true, unjoined: [], shorted: [] })
   })
@@ -164,6 +164,38 @@ describe('meter', () => {
     const read = (await run('meter', file, ...at, '--fault', 'ohms:w2=6', '--amps', 'w2')).json()
     expect(read).toMatchObject({ amps: 1, setting: { controls: { 'switch.p': 'on' } }, faults: [{ fault: 'ohms:w2=6' }], moved: {} })
     expect(read.assumed).not.toEqual([])
+  })
+
+  describe('and what was assumed', () => {
+    const joined = Object.fromEntries([wire('w1', 'battery:+', 'switch:a', { ohm: 0 }), wire('w2', 'switch:b', 'heater:a', { ohm: 0 })])
+    const { heater, ...others } = record.parts
+    const jointed = write('jointed.json', writeRecord({
+      ...record, assume: undefined, parts: { ...others, heater: { ...heater, fits: undefined }, horn: part('horn', 'horn', {})[1] },
+      wires: { ...record.wires, ...joined },
+    }))
+    const asked = ['meter', jointed, '--year', '1955', '--set', 'switch=on']
+
+    it('bears on the reading where it carries current', async () => {
+      const { printed } = await run(...asked, '--amps', 'w2')
+      expect(printed).toContain('more of what carries no current here: add --all-assumed')
+      expect(printed).toContain('crimped or screwed joint – at w1.1, w1.2, w2.1 and 1 more')
+      expect(printed).not.toContain('at horn')
+    })
+
+    it('is listed whole, with every place, by --all-assumed and in JSON', async () => {
+      const whole = (await run(...asked, '--amps', 'w2', '--all-assumed')).printed
+      expect(whole).toContain('crimped or screwed joint – at w1.1, w1.2, w2.1, w2.2\n')
+      expect(whole).toContain('Rated 12 V: system volts – at heater, horn')
+      const { assumed } = (await run(...asked, '--amps', 'w2', '--json')).json() as unknown as { assumed: { path: string; bears: boolean }[] }
+      const bears = (path: string) => assumed.find((one) => one.path === path)?.bears
+      expect([bears('parts.horn.params.ratedV'), bears('wires.w2.ends.0.jointOhm')]).toEqual([false, true])
+    })
+
+    it('bears on ohms where the ohmmeter drives its current', async () => {
+      const { printed } = await run(...asked, '--ohms', 'heater:a', 'switch:b')
+      expect(printed).toContain('crimped or screwed joint – at w2.1, w2.2')
+      expect(printed).not.toContain('– at battery')
+    })
   })
 
   it('puts a lamp in series with the battery lead', async () => {

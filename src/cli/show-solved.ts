@@ -6,11 +6,11 @@ import { showNotes, showSetting } from './show-setting.ts'
 import { figure, formatTable } from './table.ts'
 
 /** One solved setting as readable text. */
-export function showSolved(solved: SolvedStep, wiring: Wiring, isChained = false): string {
+export function showSolved(solved: SolvedStep, wiring: Wiring, { isChained = false, allAssumed = false } = {}): string {
   const sections = [
     showSetting(solved, isChained), showNotes(solved.notes), showOutcome(solved),
     showLamps(solved, wiring), showWires(solved, wiring),
-    showStates(solved), showPhases(solved), showDials(solved), showStanding(solved), showFloating(solved), showBalance(solved), showAssumed(solved.assumed),
+    showStates(solved), showPhases(solved), showDials(solved), showStanding(solved), showFloating(solved), showBalance(solved), showAssumed(solved.assumed, allAssumed),
   ]
   return sections.filter((section) => section !== '').join('\n\n')
 }

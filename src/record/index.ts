@@ -28,6 +28,7 @@ export { DEVICE_PATTERN, envelopeSchema, readEnvelope, type Envelope, type ReadE
 export { mergeBranches, mergeEdits, type Branch, type Merged, type Undecided } from './merge-edits.ts'
 export { diffRecords, editsBetween, type Change } from './diff-records.ts'
 export { innerId, titleOf } from './inner-id.ts'
+export { sayAssumed, type AssumedLine } from './say-assumed.ts'
 export { Ways } from './ways.ts'
 export { mintId } from './mint-id.ts'
 export { acceptClaim, listClaimedFacts, listClaims, type ClaimedFact, type Saying } from './claims.ts'

@@ -3,7 +3,9 @@ import {
 } from '../circuit/index.ts'
 import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
-import { innerId, titleOf, type AxisSpec, type Vehicle, type Wiring, type WiringRecord } from '../record/index.ts'
+import {
+  innerId, sayAssumed as groupAssumed, titleOf, type AssumedLine, type AxisSpec, type Vehicle, type Wiring, type WiringRecord,
+} from '../record/index.ts'
 import { openVehicle } from './open-vehicle.ts'
 import { firstVehicle, readChoices, type VehicleChoices } from './vehicle-choices.ts'
 
@@ -138,28 +140,6 @@ function sourcesApart({ parts }: Network, solved: Solution, state: Solution): st
 }
 
 /** Values that nobody stated and the answer rests on, alike ones together. */
-export interface AssumedLine { readonly said: string; readonly where: readonly string[] }
-
 export function sayAssumed({ circuit }: LiveVehicle): AssumedLine[] {
-  const lines = new Map<string, string[]>()
-  for (const { path, value, why, source } of circuit.network.assumed) {
-    const shown = typeof value === 'number' ? String(Math.round(value * 1e4) / 1e4) : String(value)
-    const said = `${sayValue(lastWord(path), shown)}: ${why} (${source})`
-    lines.set(said, [...lines.get(said) ?? [], path])
-  }
-  return [...lines].map(([said, where]) => ({ said, where })).sort((a, b) => b.where.length - a.where.length)
-}
-
-const lastWord = (path: string) => path.split('.').at(-1) ?? path
-
-const UNITS: Readonly<Record<string, string>> = { ohm: 'Ω', v: 'V', a: 'A', w: 'W', mm: 'mm', mm2: 'mm²', c: '°C', s: 's' }
-
-/** A field and its value in words: `jointOhm` 0.002 is a joint of 0.002 Ω. */
-function sayValue(field: string, shown: string): string {
-  if (field === 'ohmPerM') return `Resistance of a metre ${shown} Ω`
-  if (field === 'ohm') return `Resistance ${shown} Ω`
-  const words = field.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase().split(' ')
-  const unit = words.length > 1 ? UNITS[words[words.length - 1]] : undefined
-  const name = (unit === undefined ? words : words.slice(0, -1)).join(' ')
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)} ${shown}${unit === undefined ? '' : ` ${unit}`}`
+  return groupAssumed(circuit.network.assumed)
 }

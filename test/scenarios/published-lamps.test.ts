@@ -80,7 +80,7 @@ function hotAndCold(load: Load, emfV: number) {
   const circuit = prepareCircuit(vehicle.wiring, partKinds)
   const { pointOf, reference } = circuit.network
   const atRest = { controls: {}, engine: 'stopped', battery: 'full', phases: {} } as const
-  return { hot: volts! / amps!, cold: readOhms(circuit, atRest, pointOf.get('lamp:in') as number, reference)! }
+  return { hot: volts! / amps!, cold: readOhms(circuit, atRest, pointOf.get('lamp:in') as number, reference).ohm! }
 }
 
 // Source: Wikipedia, Incandescent light bulb: 100 W at 120 V has 144 Ω hot, about 9.5 Ω cold, some 15 times less; an
