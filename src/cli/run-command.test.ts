@@ -25,7 +25,7 @@ const record = makeRecord({
   ],
   wires: [
     link('w1', 'battery:+', 'switch:a'), link('w2', 'switch:b', 'heater:a', { fits: years(1950, 1959) }), link('w3', 'heater:b', 'body', { fits: years(1950, 1959) }),
-    wire('w4', 'switch:b', 'lamp:in', { ohm: 0.05, fits: years(1960) }), link('w5', 'lamp:out', 'body', { fits: years(1960) }), link('e', 'battery:-', 'body'),
+    wire('w4', 'switch:b', 'lamp:in', { ohm: 0.05, colour: { base: 'red', tracers: ['black'] }, sizeStrands: '28/0.30', fits: years(1960) }), link('w5', 'lamp:out', 'body', { fits: years(1960) }), link('e', 'battery:-', 'body'),
   ],
 })
 const file = write('record.json', writeRecord(record))
@@ -106,7 +106,7 @@ describe('solve', () => {
   })
 
   it.each([
-    [['--set', 'switch=on', '--set', 'switch=off'], 'switch.p is set twice'], [['--fault', 'join:body=body'], 'two different points'],
+    [['--set', 'switch=on', '--set', 'switch=off'], '(switch.p) is set twice'], [['--fault', 'join:body=body'], 'two different points'],
     [['--fault', 'set:heater.ohm=-1'], 'expected a number'],
   ])('refuses %j in plain words', async (more, sentence) => {
     const { code, said } = await run('solve', file, '--year', '1955', ...more)
@@ -118,7 +118,7 @@ describe('solve', () => {
     const oil = part('oil', 'control', { axes: { p: { positions: ['none', 'present'], rest: 'none', follows: { running: 'present' } } }, rows: { on: { when: { p: ['present'] }, joins: ['a', 'b'] } } })
     const { printed } = await run('solve', write('oil.json', writeRecord({ ...record, parts: { ...record.parts, oil: oil[1] } })), '--year', '1955', '--engine', 'idle', '--then', '--set', 'switch=on')
     const [first, second] = printed.split('════════')
-    expect(first).toContain('Moved by the engine: oil.p at present.')
+    expect(first).toContain('Moved by the engine: oil (oil.p) at present.')
     expect(first).not.toContain('settings before')
     expect(second).toContain('What the settings before have made stays made if it can.')
     expect(second).not.toContain('Moved by the engine')
@@ -126,8 +126,19 @@ describe('solve', () => {
 
   it('prints a table for a person', async () => {
     const { printed } = await run('solve', file, '--year', '1965', '--set', 'switch=on')
-    expect(printed).toMatch(/lamp .*volts.*% of rated/)
+    expect(printed).toMatch(/lamp .*volts.*rated V.*% of rated V/)
     expect(printed).toContain('normal')
+    expect(printed).toContain("Volts are against body, which carries the battery's earth lead.")
+    expect(printed).toMatch(/w4 +red\/black +28\/0.30 +switch:b – lamp:in +1\d\.\d\d +1\d\.\d\d +1\.\d{3} +0\.\d{3}/)
+    expect(printed).toMatch(/Power given: \d+\.\d W, of it \d+\.\d W in what it drives, 0\.\d W lost in wires, joints and contacts\./)
+    expect(printed).not.toContain('Positive earth')
+  })
+
+  it('says that with positive earth what is live reads negative', async () => {
+    const { printed } = await run('solve', write('positive.json', writeRecord({ ...record, supply: { s1: { systemV: 12, earth: 'positive' } }, wires: {
+      ...record.wires, e: { ends: [{ at: 'battery:+' }, { at: 'body' }] }, w1: { ends: [{ at: 'battery:-' }, { at: 'switch:a' }] },
+    } })), '--year', '1955')
+    expect(printed).toContain('Positive earth: what is live reads negative.')
   })
 
   it.each([
@@ -158,7 +169,7 @@ describe('meter', () => {
   it('says what the reading rests on', async () => {
     const { printed } = await run('meter', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2=6', '--amps', 'w2')
     expect(printed).toContain('1.0000 A in w2')
-    expect(printed).toContain('Setting: switch.p at on, engine stopped, battery full')
+    expect(printed).toContain('Setting: switch (switch.p) at on, engine stopped, battery full')
     expect(printed).toContain('Fault laid on: wire w2 has 6 Ω more')
     expect(printed).toContain('Assumed, because the record does not say:')
     const read = (await run('meter', file, ...at, '--fault', 'ohms:w2=6', '--amps', 'w2')).json()

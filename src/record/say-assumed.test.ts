@@ -21,7 +21,7 @@ test.each([
 })
 
 test.each([
-  ['parts.head.params.filaments.dip.powerW', 'head.filaments.dip'], ['connectors.rear.58.ohm', 'rear.58'], ['options.towbar', 'towbar'],
+  ['parts.head.params.filaments.dip.powerW', 'head.filaments.dip'], ['connectors.rear.58.ohm', 'rear.58'], ['options.towbar', 'towbar'], ['engine.idleRpm', 'engine'],
   ['duties.tail.may.0', 'tail'], ['wires.w1.sizeMm2', 'w1'],
 ])('%s is at %s', (path, place) => {
   expect(first(path, 1).where).toEqual([place])

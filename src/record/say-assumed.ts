@@ -57,6 +57,7 @@ function sayFigure(value: unknown, unit: string): string {
 /** Where in the record, as a fault names it: `wires.l4.ends.0.jointOhm` is l4.1, `parts.horn.params.ratedV` is horn. */
 function sayPlace(path: string): string {
   const [collection, id, ...inside] = path.split('.')
+  if (collection === 'engine') return 'engine'
   if (collection === 'duties' || collection === 'limits') return id
   if (collection === 'wires' && inside[0] === 'ends') return `${id}.${Number(inside[1]) + 1}`
   return [id, ...inside.slice(0, -1).filter((step) => step !== 'params')].join('.')

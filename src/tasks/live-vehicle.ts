@@ -126,7 +126,7 @@ function sayStanding({ network }: Circuit, solved: SolvedSetting, state: Standin
   const moved = Object.keys(state.states).filter((key) => state.states[key] !== solved.states[key]).map((key) => `${title(key)} ${state.states[key]}`)
   const lit = Object.keys(state.lamps).filter((key) => state.lamps[key].class !== solved.lamps[key]?.class).map((key) => `${title(key)} ${state.lamps[key].class}`)
   const said = [...moved, ...sourcesApart(network, solved, state), ...lit].slice(0, 4)
-  return `Another state can stand in this setting (${state.name})${said.length > 0 ? `: ${said.join(', ')}` : ''}.`
+  return `This setting can also stand otherwise: ${state.said}${said.length > 0 ? ` (${said.join(', ')})` : ''}.`
 }
 
 /** Batteries and generators that give or take another current than in the state shown, by more than half an ampere. */

@@ -16,6 +16,8 @@ export interface SolvedStep extends SolvedSetting {
   readonly faults: readonly LaidFault[]
   /** Controls that the engine moved from where they rest, by `control.axis`. */
   readonly followed: Readonly<Record<string, string | number>>
+  /** The point that reads 0 V: the metal that carries the battery's earth lead, else its earthed post. */
+  readonly reference: string
   readonly assumed: readonly WeighedAssumption[]
 }
 
@@ -38,7 +40,8 @@ export function solveVehicle(wiring: Wiring, words: SolveWords, onProgress?: (sa
     condition = one.condition
     const { setting: of, ...rest } = one.solved
     const assumed = weighAssumed(circuit, listCarrying(circuit.network, listSolutions(one.solved)))
-    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), ...rest, assumed })
+    const { points, reference } = circuit.network
+    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), reference: points[reference], ...rest, assumed })
   })
   if (!condition) return refuseForm('there is no setting to solve')
   return { ok: true, value: { circuit, settings, steps, condition } }
