@@ -1,4 +1,4 @@
-import type { Assumption } from '../record/index.ts'
+import type { Assumption, ENGINE_STATES } from '../record/index.ts'
 
 /** The position of every control, the engine and the supply. What is not named is at rest. */
 export interface Setting {
@@ -10,7 +10,7 @@ export interface Setting {
   readonly phases: Readonly<Record<string, string>>
 }
 
-export type EngineState = 'stopped' | 'stopped-open' | 'cranking' | 'idle' | 'cruise' | number
+export type EngineState = typeof ENGINE_STATES[number] | number
 
 export type LampClass = 'off' | 'faint' | 'dim' | 'normal' | 'over'
 

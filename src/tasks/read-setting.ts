@@ -1,5 +1,5 @@
 import type { Circuit, EngineState, NetAxis, Setting } from '../circuit/index.ts'
-import { nameOf } from '../record/index.ts'
+import { ENGINE_STATES, nameOf } from '../record/index.ts'
 import { given, refuseForm, refuseName, type Read } from './refusal.ts'
 
 /** A setting in words, as the command line or the page gives it. */
@@ -11,8 +11,6 @@ export interface SettingWords {
   /** `part=phase`. */
   readonly phase: readonly string[]
 }
-
-export const ENGINE_STATES = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise'] as const
 
 /** The setting that the words mean in this circuit, or the first that means nothing with the valid names. */
 export function readSetting(words: SettingWords, circuit: Circuit): Read<Setting> {
