@@ -5,7 +5,6 @@ import { describe, expect, it } from 'vitest'
 import { writeRecord, type RecordWire } from '../record/index.ts'
 import { onOff } from '../../test/builders/circuits.ts'
 import { link, makeRecord, part, wire, years } from '../../test/builders/record.ts'
-import { HELP } from './help.ts'
 import { runCommand } from './run-command.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'loomwright-'))
@@ -32,7 +31,7 @@ const file = write('record.json', writeRecord(record))
 
 async function run(...args: string[]) {
   let printed = '', said = ''
-  const code = await runCommand(args, { print: (text) => { printed += text }, complain: (text) => { said += text }, progress: () => undefined }, HELP)
+  const code = await runCommand(args, { print: (text) => { printed += text }, complain: (text) => { said += text }, progress: () => undefined })
   return { code, printed, said, json: () => JSON.parse(printed) as Record<string, never> }
 }
 
@@ -227,6 +226,13 @@ describe('commands', () => {
     const { code, printed } = await run('--help')
     expect(code).toBe(0)
     expect(printed).toContain('Examples')
+  })
+
+  it.each(['check', 'solve', 'meter', 'serve'])('%s has a page of its own, with an example', async (name) => {
+    const { code, printed } = await run(name, '--help')
+    expect(code).toBe(0)
+    expect(printed).toMatch(new RegExp(`^loomwright ${name} .*\\n\\n[^]*\\nExamples?\\n  loomwright ${name} examples/`))
+    expect(await run('help', name)).toMatchObject({ printed })
   })
 
   it('exits 2 on a command that is not there', async () => {
