@@ -201,6 +201,11 @@ describe('meter', () => {
       expect([bears('parts.horn.params.ratedV'), bears('wires.w2.ends.0.jointOhm')]).toEqual([false, true])
     })
 
+    it('does not bear on what is open', async () => {
+      const { printed } = await run(...asked, '--amps', 'w2', '--fault', 'open:w2')
+      expect(printed).not.toContain('crimped or screwed joint')
+    })
+
     it('bears on ohms where the ohmmeter drives its current', async () => {
       const { printed } = await run(...asked, '--ohms', 'heater:a', 'switch:b')
       expect(printed).toContain('crimped or screwed joint – at w2.1, w2.2')

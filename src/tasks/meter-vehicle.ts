@@ -63,14 +63,14 @@ function readMeter(solved: SolvedSteps, meter: MeterWords): Read<MeterReading & 
     case 'amps': {
       const solved = steps[steps.length - 1], { wires, states } = solved
       if (!Object.hasOwn(wires, meter.wire)) return refuseName('wire', meter.wire, Object.keys(wires), circuit.network.wiring.leftOut)
-      return { ok: true, value: { ...meter, amps: wires[meter.wire].amps, states, carrying: listCarrying(circuit.network, [solved]) } }
+      return { ok: true, value: { ...meter, amps: wires[meter.wire].amps, states, carrying: listCarrying(circuit, [solved]) } }
     }
     case 'series-lamp': {
       if (!circuit.network.parts.some(({ posts }) => posts)) return refuseForm('this vehicle has no battery to put a lamp before')
       if (!(meter.watts > 0 && meter.watts <= 1000)) return refuseForm('the series lamp takes watts above 0 and up to 1000')
       const { lamp, amps, circuit: behind, condition: rest } = readSeriesLamp(circuit, setting, meter.watts)
       const solution = readSolution(behind, rest), { lamps, states } = solution
-      return { ok: true, value: { ...meter, lamp, amps, lamps, states, carrying: listCarrying(circuit.network, [solution]) } }
+      return { ok: true, value: { ...meter, lamp, amps, lamps, states, carrying: listCarrying(behind, [solution]) } }
     }
     default: return readBetween(solved, setting, meter)
   }
@@ -86,5 +86,5 @@ function readBetween({ circuit, condition }: SolvedSteps, setting: Setting, mete
   const meterOhm = meter.meterOhm ?? METER_OHM
   if (!(meterOhm >= 1 && meterOhm <= 1e12)) return refuseForm('the meter takes a resistance from 1 to 1e12 ohm')
   const { metered, ...reading } = readVolts(circuit, setting, condition, from, to, meterOhm)
-  return { ok: true, value: { ...meter, meterOhm, ...reading, states: metered.states, carrying: listCarrying(circuit.network, [metered]) } }
+  return { ok: true, value: { ...meter, meterOhm, ...reading, states: metered.states, carrying: listCarrying(circuit, [metered]) } }
 }

@@ -39,7 +39,7 @@ export function solveVehicle(wiring: Wiring, words: SolveWords, onProgress?: (sa
     const one = solveSetting(circuit, setting, { onProgress: say, ...(condition ? { from: condition, fromSetting: settings[i - 1] } : {}) })
     condition = one.condition
     const { setting: of, ...rest } = one.solved
-    const assumed = weighAssumed(circuit, listCarrying(circuit.network, listSolutions(one.solved)))
+    const assumed = weighAssumed(circuit, listCarrying(circuit, listSolutions(one.solved)))
     const { points, reference } = circuit.network
     steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), reference: points[reference], ...rest, assumed })
   })
