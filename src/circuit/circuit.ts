@@ -217,10 +217,23 @@ export class Circuit {
     return mergedAmps(points.length, edges, out)
   }
 
-  /** Ohms between two points with the battery's EMF gone and every filament cold. */
-  restOhm(a: number, b: number): number {
+  /**
+   * Ohms between two points with the battery's EMF gone and every filament cold, and the share of an ohmmeter's current that
+   * goes through an element; null where nothing joins the two.
+   */
+  restTest(a: number, b: number): { readonly ohm: number; share(element: number): number } | null {
     const solver = this.solverFor(this.overlay.bridges.length > 0 ? 'bridged' : 'points')
-    return solver.restOhm(this.laws, solver.topology.nodeOf[a], solver.topology.nodeOf[b])
+    const { nodeOf } = solver.topology
+    const volts = solver.restVolts(this.laws, nodeOf[a], nodeOf[b])
+    if (!volts) return null
+    const between = (from: number, to: number) => volts[nodeOf[from]] - volts[nodeOf[to]]
+    return {
+      ohm: between(a, b),
+      share: (e) => {
+        const { from, to } = this.ends(e)
+        return this.isMerged[e] ? 0 : Math.abs(between(from, to)) * this.laws.restSlope(e)
+      },
+    }
   }
 
   /** The condition and setting under which the laws now read. */

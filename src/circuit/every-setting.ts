@@ -1,3 +1,4 @@
+import { ENGINE_STATES } from '../record/index.ts'
 import type { Circuit } from './circuit.ts'
 import type { Condition } from './condition.ts'
 import { coverTriples, type AxisSteps } from './cover-triples.ts'
@@ -31,7 +32,6 @@ type Controls = Readonly<Record<string, string | number>>
 export interface Swept { readonly setting: Setting; readonly condition: Condition; readonly outcome: 'rests' | 'chatters'; readonly group: number }
 
 const MOST_IN_FULL = 400
-const ENGINES: readonly EngineState[] = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise']
 const BATTERIES = ['full', 'low'] as const
 
 /** The sweep that stands for every setting of a circuit. Groups are computed from the network, never listed. */
@@ -66,7 +66,7 @@ function allCombinations(steps: readonly AxisSteps[]): Controls[] {
 
 /** A vehicle in which nothing turns has no engine to run. */
 function engineStates({ network }: Circuit): readonly EngineState[] {
-  return network.hasEngine ? ENGINES : ['stopped']
+  return network.hasEngine ? ENGINE_STATES : ['stopped']
 }
 
 /**

@@ -1,3 +1,4 @@
+export { bearsOn, listCarrying } from './carrying.ts'
 export { Circuit } from './circuit.ts'
 export { copyCondition, type Condition } from './condition.ts'
 export { planSweep, sweepSettings, type Swept, type SweepPlan, type SweptGroup } from './every-setting.ts'
@@ -5,7 +6,7 @@ export { figuresOf, noteExtremes, type Extreme, type Extremes } from './extremes
 export { describeConductor, endPoint, type WireConductor } from './join-elements.ts'
 export { lampClass } from './lamp-result.ts'
 export { layFaults, setIn } from './lay-faults.ts'
-export { METER_OHM, readOhms, readSeriesLamp, readVolts, type SeriesLampReading, type VoltsReading } from './meters.ts'
+export { METER_OHM, readOhms, readSeriesLamp, readVolts, type OhmsReading, type SeriesLampReading, type VoltsReading } from './meters.ts'
 export { buildNetwork } from './network.ts'
 export type { Network, NetAxis, NetElement, NetLamp, NetPart } from './network.ts'
 export { engineRpm } from './positions.ts'

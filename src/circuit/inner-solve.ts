@@ -201,13 +201,16 @@ export class InnerSolver {
     return { node, amps }
   }
 
-  /** Ohms between two nodes that have a row, or the reference, with every source at rest and every filament cold; Infinity where nothing joins them. */
-  restOhm(laws: LawTable, a: number, b: number): number {
-    if (a === b) return 0
+  /**
+   * Volts of the nodes that have a row, and of the reference, while one ampere goes in at one of them and out at another, with
+   * every source at rest and every filament cold; null where nothing joins the two.
+   */
+  restVolts(laws: LawTable, a: number, b: number): Float64Array | null {
+    if (a === b) return new Float64Array(this.topology.size)
     const { topology: { rows, size, links: { from, to, slots } }, factor: { values }, sorted } = this
     sorted.sort(laws)
     const { ties, islandOf } = sorted.islands
-    if (islandOf(a) !== islandOf(b)) return Infinity
+    if (islandOf(a) !== islandOf(b)) return null
     values.fill(0)
     for (let l = 0; l < from.length; l++) {
       if (from[l] === to[l]) continue
@@ -217,13 +220,13 @@ export class InnerSolver {
       values[slots[3 * l + 2]] -= S
     }
     for (const i of ties) values[i] += TIE_S
-    if (this.factor.factor() >= 0) return Infinity
+    if (this.factor.factor() >= 0) return null
     const x = new Float64Array(size)
     x[a] = 1
     x[b] = -1
     x[rows] = 0
     this.factor.solve(x, x)
-    return x[a] - x[b]
+    return x
   }
 }
 

@@ -1,6 +1,6 @@
 import type { Assumption, Default, Wiring, WiringEnd, WiringFixing, WiringWire } from '../record/index.ts'
 import { DEFAULT_LENGTH_MM, measureWires, type WireRoute } from '../routes/index.ts'
-import { findConductor, nameSource, partDefaults, type PartDefault } from '../standards/index.ts'
+import { findConductor, nameSource, partDefaults, type Conductor, type PartDefault } from '../standards/index.ts'
 
 /** A plain resistance between two points: a wire with its two joints, a fixing, or two ways that meet. */
 export interface JoinElement { readonly id: string; readonly from: string; readonly to: string; readonly ohm: number }
@@ -66,13 +66,21 @@ function conductorOf(wiring: Wiring, wire: WiringWire, route: WireRoute, assumed
   if (typeof wire.ohm === 'number') return { ohm: wire.ohm, lengthMm, areaMm2: typeof wire.sizeMm2 === 'number' ? wire.sizeMm2 : null, source: 'the record' }
   if (wiring.assume.wireOhm !== undefined) return { ohm: wiring.assume.wireOhm, lengthMm, areaMm2: null, source: 'the record' }
   assumed.push(...route.assumed)
-  const found = findConductor(sizeOf(wire, assumed), cableOf(wire, assumed))
-  if (!found.ok) {
-    assumed.push({ path: `wires.${wire.id}`, value: `${DEFAULT_MM2} mm²`, why: found.sentence, source: PRACTICE })
-    return conductorOf(wiring, { ...wire, sizeStrands: undefined, sizeAwg: undefined, copperDiameterMm: undefined, sizeMm2: DEFAULT_MM2 }, route, [])
-  }
-  if (found.assumed) assumed.push({ path: `wires.${wire.id}.ohmPerM`, value: found.ohmPerM, why: found.why, source: nameSource(found.source) })
-  return { ohm: found.ohmPerM * (lengthMm ?? DEFAULT_LENGTH_MM) / 1000, lengthMm, areaMm2: found.areaMm2, source: nameSource(found.source) }
+  const found = copperOf(wire, assumed)
+  const source = nameSource(found.source)
+  assumed.push({ path: `wires.${wire.id}.ohmPerM`, value: found.ohmPerM, why: found.why, source })
+  return { ohm: found.ohmPerM * (lengthMm ?? DEFAULT_LENGTH_MM) / 1000, lengthMm, areaMm2: found.areaMm2, source }
+}
+
+/** The row of the tables for a wire's size and cable, or for the default size where its own cannot be read. */
+function copperOf(wire: WiringWire, assumed: Assumption[]): Conductor {
+  const cable = cableOf(wire, assumed)
+  const found = findConductor(sizeOf(wire, assumed), cable)
+  if (found.ok) return found
+  assumed.push({ path: `wires.${wire.id}.sizeMm2`, value: DEFAULT_MM2, why: found.sentence, source: PRACTICE })
+  const usual = findConductor({ mm2: DEFAULT_MM2 }, cable)
+  if (!usual.ok) throw new RangeError(usual.sentence)
+  return usual
 }
 
 function cableOf({ id, cable }: WiringWire, assumed: Assumption[]): string | undefined {

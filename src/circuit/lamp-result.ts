@@ -16,7 +16,7 @@ export function lampClass(percent: number): LampClass {
 export function lampResult(volts: number, ratedV: number, givenLight?: number): LampResult {
   const ratio = volts / ratedV
   const light = givenLight ?? ratio ** LIGHT_POWER
-  return { volts, percent: round(ratio * 100, 4), light: round(light, 6), class: lampClass(100 * light ** (1 / LIGHT_POWER)) }
+  return { volts, ratedV, percent: round(ratio * 100, 4), light: round(light, 6), class: lampClass(100 * light ** (1 / LIGHT_POWER)) }
 }
 
 const round = (value: number, digits: number) => Number(value.toFixed(digits))

@@ -3,9 +3,9 @@ import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
 import { batteryPosts, type NetElement, type Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
-import { tidy } from './read-solution.ts'
+import { readSolution, tidy } from './read-solution.ts'
 import { restCondition, settle } from './settle.ts'
-import type { LampResult, Setting } from './solved.ts'
+import type { LampResult, Setting, Solution } from './solved.ts'
 
 /** Input resistance of a digital meter, ohm. Common practice, no source. */
 export const METER_OHM = 1e7
@@ -18,8 +18,8 @@ export interface VoltsReading {
   readonly amps: number
   /** What the two points read without a meter; null where one of them floats. */
   readonly withoutMeterV: number | null
-  /** By `part.state`, with the meter in place. */
-  readonly states: Readonly<Record<string, string>>
+  /** All that holds with the meter in place. */
+  readonly metered: Solution
 }
 
 /**
@@ -32,21 +32,29 @@ export function readVolts(circuit: Circuit, setting: Setting, condition: Conditi
   const withoutMeterV = floats ? null : tidy(circuit.pointVolts(from) - circuit.pointVolts(to))
   const { network, overlay } = circuit
   const metered = new Circuit(network, { ...overlay, bridges: [...overlay.bridges, { from, to, ohm: meterOhm }] }, circuit)
-  const { condition: { states } } = settle(metered, setting, condition)
+  const settled = settle(metered, setting, condition)
   const volts = metered.pointVolts(from) - metered.pointVolts(to)
-  return { volts: tidy(volts), amps: volts / meterOhm, withoutMeterV, states: Object.fromEntries(network.states.map(({ id }, i) => [id, states[i]])) }
+  return { volts: tidy(volts), amps: volts / meterOhm, withoutMeterV, metered: readSolution(metered, settled.condition) }
 }
 
-/** Ohms between two points with the batteries off, the engine stopped and every filament cold; null where nothing joins them. */
-export function readOhms(circuit: Circuit, setting: Setting, from: number, to: number): number | null {
+/** Ohms, null where nothing joins the two points; and the ids of what the ohmmeter's current goes through. */
+export interface OhmsReading { readonly ohm: number | null; readonly carrying: ReadonlySet<string> }
+
+/** Ohms between two points with the batteries off, the engine stopped and every filament cold. */
+export function readOhms(circuit: Circuit, setting: Setting, from: number, to: number): OhmsReading {
   const { network, overlay } = circuit
   const batteries = network.elements.flatMap((element, e) => (element.part >= 0 && network.parts[element.part].posts ? [e] : []))
   const dead = new Circuit(network, { ...overlay, opened: new Set([...overlay.opened, ...batteries]) }, circuit)
   const stopped: Setting = setting.engine === 'stopped-open' ? setting : { ...setting, engine: 'stopped' }
   dead.solveFixed(stopped, restCondition(dead, stopped))
-  const ohm = dead.restOhm(from, to)
-  return ohm > OPEN_OHM ? null : ohm
+  const test = dead.restTest(from, to)
+  if (!test || test.ohm > OPEN_OHM) return { ohm: null, carrying: new Set() }
+  const through = network.elements.filter((_, e) => test.share(e) > LEAST_SHARE)
+  return { ohm: test.ohm, carrying: new Set(through.map(({ id, part }) => (part < 0 ? id : network.parts[part].id))) }
 }
+
+/** Less of the ohmmeter's current than this moves no figure of the reading. */
+const LEAST_SHARE = 1e-3
 
 export interface SeriesLampReading { readonly lamp: LampResult; readonly amps: number; readonly circuit: Circuit; readonly condition: Condition }
 

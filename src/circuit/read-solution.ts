@@ -1,6 +1,7 @@
 import type { Circuit } from './circuit.ts'
 import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
+import type { NetElement, Network } from './network.ts'
 import type { Balance, ElementResult, LampResult, Solution, WireResult } from './solved.ts'
 
 /** The present solution of a circuit as plain data. */
@@ -75,16 +76,31 @@ function lightOf({ ratedA }: { readonly ratedA?: number }, amps: number): number
   return ratedA === undefined ? undefined : Math.abs(amps) / ratedA
 }
 
-/** What sources give and what everything else takes, W; both are sums over elements of volts times amps. */
+/** What sources give and what everything else takes, W; all are sums over elements of volts times amps. */
 function readBalance(circuit: Circuit): Balance {
-  const { elements, points } = circuit.network
-  const { worstNode, worstA } = circuit.inner
-  const { nodeOf } = circuit.topology
-  let sourceW = 0, lostW = 0
-  const count = (watts: number) => { if (watts < 0) sourceW -= watts; else lostW += watts }
-  elements.forEach(({ from, to }, e) => {
-    if (nodeOf[from] !== nodeOf[to]) count((circuit.pointVolts(from) - circuit.pointVolts(to)) * circuit.elementAmps(e))
+  const { network, inner: { worstNode, worstA }, topology: { nodeOf } } = circuit
+  const sums = { sourceW: 0, loadW: 0, wiresW: 0, insideW: 0, chargeW: 0 }
+  const takers = network.elements.map(takerOf(network))
+  const count = (watts: number, taker: Taker) => { if (watts < 0) sums.sourceW -= watts; else sums[taker] += watts }
+  network.elements.forEach(({ from, to }, e) => {
+    if (nodeOf[from] !== nodeOf[to]) count((circuit.pointVolts(from) - circuit.pointVolts(to)) * circuit.elementAmps(e), takers[e])
   })
-  for (const { from, to, ohm } of circuit.overlay.bridges) count((circuit.pointVolts(from) - circuit.pointVolts(to)) ** 2 / ohm)
-  return { node: points[nodeOf.indexOf(Math.max(worstNode, 0))] ?? '', worstA, sourceW: tidy(sourceW), lostW: tidy(lostW) }
+  for (const { from, to, ohm } of circuit.overlay.bridges) count((circuit.pointVolts(from) - circuit.pointVolts(to)) ** 2 / ohm, 'wiresW')
+  const { sourceW, loadW, wiresW, insideW, chargeW } = sums
+  return {
+    node: network.points[nodeOf.indexOf(Math.max(worstNode, 0))] ?? '', worstA, sourceW: tidy(sourceW), lostW: tidy(loadW + wiresW + insideW + chargeW),
+    loadW: tidy(loadW), wiresW: tidy(wiresW), insideW: tidy(insideW), chargeW: tidy(chargeW),
+  }
+}
+
+type Taker = 'loadW' | 'wiresW' | 'insideW' | 'chargeW'
+
+/** Under which heading the power that an element takes is counted. */
+function takerOf({ parts }: Network): (element: NetElement) => Taker {
+  const isSource = parts.map(({ model }) => model.elements.some(({ does }) => does === 'source'))
+  return ({ does, part }) => {
+    if (does === 'source') return 'chargeW'
+    if (part >= 0 && isSource[part]) return 'insideW'
+    return does === 'load' || does === 'winding' ? 'loadW' : 'wiresW'
+  }
 }

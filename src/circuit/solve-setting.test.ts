@@ -160,13 +160,13 @@ describe('meters', () => {
       wires: [link('w1', 'battery:+', 'lamp:in'), link('w2', 'lamp:out', 'body'), link('e', 'battery:-', 'body')] }
     const circuit = circuitOf(plan)
     // 12²/24 = 6 Ω hot, a twelfth cold.
-    expect(readOhms(circuit, setting(), circuit.network.pointOf.get('lamp:in') as number, circuit.network.reference)).toBeCloseTo(0.5, 4)
+    expect(readOhms(circuit, setting(), circuit.network.pointOf.get('lamp:in') as number, circuit.network.reference).ohm).toBeCloseTo(0.5, 4)
   })
 
   it('says no path where there is none', () => {
     const circuit = circuitOf(simple)
-    expect(readOhms(circuit, setting(), circuit.network.pointOf.get('battery:+') as number, circuit.network.reference)).toBeNull()
-    expect(readOhms(circuit, on, circuit.network.pointOf.get('battery:+') as number, circuit.network.reference)).toBeCloseTo(5.9, 6)
+    expect(readOhms(circuit, setting(), circuit.network.pointOf.get('battery:+') as number, circuit.network.reference).ohm).toBeNull()
+    expect(readOhms(circuit, on, circuit.network.pointOf.get('battery:+') as number, circuit.network.reference).ohm).toBeCloseTo(5.9, 6)
   })
 
   it('a series lamp is dark on an open circuit and full on a short', () => {

@@ -1,4 +1,4 @@
-import type { Assumption } from '../record/index.ts'
+import type { Assumption, ENGINE_STATES } from '../record/index.ts'
 
 /** The position of every control, the engine and the supply. What is not named is at rest. */
 export interface Setting {
@@ -10,12 +10,12 @@ export interface Setting {
   readonly phases: Readonly<Record<string, string>>
 }
 
-export type EngineState = 'stopped' | 'stopped-open' | 'cranking' | 'idle' | 'cruise' | number
+export type EngineState = typeof ENGINE_STATES[number] | number
 
 export type LampClass = 'off' | 'faint' | 'dim' | 'normal' | 'over'
 
-/** One lamp, or one filament of it. Volts and per cent are magnitudes; `light` is a share of the rated light. */
-export interface LampResult { readonly volts: number; readonly percent: number; readonly light: number; readonly class: LampClass }
+/** One lamp, or one filament of it. Volts and per cent of the rated ones are magnitudes; `light` is a share of the rated light. */
+export interface LampResult { readonly volts: number; readonly ratedV: number; readonly percent: number; readonly light: number; readonly class: LampClass }
 /** `amps` is positive from the wire's first end to its second, null where zero-ohm loops leave it undetermined. */
 export interface WireResult { readonly amps: number | null; readonly dropV: number | null }
 /** Where a needle stands on its scale; null where zero-ohm loops leave its amps undetermined. */
@@ -23,8 +23,21 @@ export interface DialResult { readonly shows: number | null; readonly unit: stri
 /** What one element of a part takes: positive volts and amps from its first end to its second. */
 export interface ElementResult { readonly volts: number | null; readonly amps: number | null }
 
-/** Kirchhoff's books: the node with the largest residual, and what the sources give against what is turned to heat, light and charge. */
-export interface Balance { readonly node: string; readonly worstA: number; readonly sourceW: number; readonly lostW: number }
+/**
+ * Kirchhoff's books: the node with the largest residual, and what the sources give against what is turned to heat, light and
+ * charge, W. `lostW` is the sum of the four below it: in what is driven, in wires, joints and contacts, in the windings and
+ * diodes of generators, and as charge into batteries.
+ */
+export interface Balance {
+  readonly node: string
+  readonly worstA: number
+  readonly sourceW: number
+  readonly lostW: number
+  readonly loadW: number
+  readonly wiresW: number
+  readonly insideW: number
+  readonly chargeW: number
+}
 
 /** One solution of the network with all states and phases fixed. */
 export interface Solution {
@@ -73,6 +86,8 @@ export interface SolvedSetting extends Solution {
 export interface StandingState extends Solution {
   /** `holds once made` or `runs on`. */
   readonly name: string
+  /** What that means, as a clause. */
+  readonly said: string
   /** From which start it was reached. */
   readonly from: string
 }

@@ -28,12 +28,15 @@ export function findStanding(circuit: Circuit, setting: Setting, main: Settled, 
     const settled = settle(circuit, setting, condition)
     if (settled.outcome !== 'rests') continue
     if ([...known, ...found.map((one) => one.condition)].some((other) => isSame(other, settled.condition))) continue
-    const name = !mainRunsOn && coilAmps(circuit, setting) > RUNS_ON_A ? 'runs on' : 'holds once made'
-    found.push({ condition: settled.condition, state: { name, from, ...readSolution(circuit, settled.condition) } })
+    const name = !mainRunsOn && coilAmps(circuit, setting) > RUNS_ON_A ? RUNS_ON : HOLDS
+    found.push({ condition: settled.condition, state: { ...name, from, ...readSolution(circuit, settled.condition) } })
   }
   settle(circuit, setting, main.condition)
   return found.map((one) => one.state)
 }
+
+const RUNS_ON = { name: 'runs on', said: 'the engine runs on, because its ignition coil stays fed' }
+const HOLDS = { name: 'holds once made', said: 'what was made before holds itself' }
 
 /** Coil current above which an engine that turns goes on running, A. Common practice, no source. */
 export const RUNS_ON_A = 1

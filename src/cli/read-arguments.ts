@@ -10,6 +10,8 @@ export interface Arguments {
   readonly faults: readonly string[]
   readonly meter: MeterWords | null
   readonly json: boolean
+  /** Everything that was assumed, and every place. */
+  readonly allAssumed: boolean
 }
 
 /** The vehicle as given: options `id` or `id=no`, serials `series=number` or a bare number. */
@@ -24,7 +26,7 @@ export class ArgumentError extends Error {
 
 const vehicleOptions = {
   year: { type: 'string' }, serial: { type: 'string', multiple: true }, market: { type: 'string' }, option: { type: 'string', multiple: true },
-  json: { type: 'boolean' },
+  'json': { type: 'boolean' }, 'all-assumed': { type: 'boolean' },
 } as const
 const settingOptions = {
   set: { type: 'string', multiple: true }, engine: { type: 'string', multiple: true }, battery: { type: 'string', multiple: true },
@@ -48,12 +50,13 @@ export function readArguments(command: string, args: readonly string[]): Argumen
   const words = tokens.filter(({ kind }) => kind === 'positional').map(({ value }) => value as string)
   const last = (name: string) => tokens.findLast((token) => token.name === name)?.value
   const all = (name: string) => tokens.filter((token) => token.name === name).map(({ value }) => value as string)
+  const has = (name: string) => tokens.some((token) => token.name === name)
   const meter = command === 'meter' ? readMeter(tokens, last) : null
   const file = fileAmong(tokens, words, meter)
   const year = last('year'), market = last('market')
   if (year !== undefined && !/^\d{4}$/.test(year)) throw new ArgumentError(`--year takes a year of four digits, not "${year}"`)
   return {
-    file, meter, faults: all('fault'), steps: readSteps(tokens), json: tokens.some(({ name }) => name === 'json'),
+    file, meter, faults: all('fault'), steps: readSteps(tokens), json: has('json'), allAssumed: has('all-assumed'),
     vehicle: { serials: all('serial'), options: all('option'), ...(year ? { year: Number(year) } : {}), ...(market ? { market } : {}) },
   }
 }

@@ -5,7 +5,6 @@ import { describe, expect, it } from 'vitest'
 import { writeRecord, type RecordWire } from '../record/index.ts'
 import { onOff } from '../../test/builders/circuits.ts'
 import { link, makeRecord, part, wire, years } from '../../test/builders/record.ts'
-import { HELP } from './help.ts'
 import { runCommand } from './run-command.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'loomwright-'))
@@ -25,14 +24,14 @@ const record = makeRecord({
   ],
   wires: [
     link('w1', 'battery:+', 'switch:a'), link('w2', 'switch:b', 'heater:a', { fits: years(1950, 1959) }), link('w3', 'heater:b', 'body', { fits: years(1950, 1959) }),
-    wire('w4', 'switch:b', 'lamp:in', { ohm: 0.05, fits: years(1960) }), link('w5', 'lamp:out', 'body', { fits: years(1960) }), link('e', 'battery:-', 'body'),
+    wire('w4', 'switch:b', 'lamp:in', { ohm: 0.05, colour: { base: 'red', tracers: ['black'] }, sizeStrands: '28/0.30', fits: years(1960) }), link('w5', 'lamp:out', 'body', { fits: years(1960) }), link('e', 'battery:-', 'body'),
   ],
 })
 const file = write('record.json', writeRecord(record))
 
 async function run(...args: string[]) {
   let printed = '', said = ''
-  const code = await runCommand(args, { print: (text) => { printed += text }, complain: (text) => { said += text }, progress: () => undefined }, HELP)
+  const code = await runCommand(args, { print: (text) => { printed += text }, complain: (text) => { said += text }, progress: () => undefined })
   return { code, printed, said, json: () => JSON.parse(printed) as Record<string, never> }
 }
 
@@ -50,7 +49,7 @@ describe('check', () => {
   it('says what is missing and what solving would assume', async () => {
     const { printed } = await run('check', write('loose.json', writeRecord({ ...record, wires: { ...record.wires, w2: { ...record.wires?.w2, ends: [{ at: 'switch:b' }, { at: 'body' }] } as RecordWire } })), '--year', '1955')
     expect(printed).toContain('Nothing is joined to heater:a')
-    expect(printed).toMatch(/capacityAh|cells 6/)
+    expect(printed).toContain('Capacity 50 Ah: a battery of usual size – at battery')
     expect(printed).not.toContain('Rpm')
     expect((await run('check', file, '--year', '1955', '--json')).json()).toMatchObject({ ok: true, unjoined: [], shorted: [] })
   })
@@ -106,7 +105,7 @@ describe('solve', () => {
   })
 
   it.each([
-    [['--set', 'switch=on', '--set', 'switch=off'], 'switch.p is set twice'], [['--fault', 'join:body=body'], 'two different points'],
+    [['--set', 'switch=on', '--set', 'switch=off'], '(switch.p) is set twice'], [['--fault', 'join:body=body'], 'two different points'],
     [['--fault', 'set:heater.ohm=-1'], 'expected a number'],
   ])('refuses %j in plain words', async (more, sentence) => {
     const { code, said } = await run('solve', file, '--year', '1955', ...more)
@@ -118,7 +117,7 @@ describe('solve', () => {
     const oil = part('oil', 'control', { axes: { p: { positions: ['none', 'present'], rest: 'none', follows: { running: 'present' } } }, rows: { on: { when: { p: ['present'] }, joins: ['a', 'b'] } } })
     const { printed } = await run('solve', write('oil.json', writeRecord({ ...record, parts: { ...record.parts, oil: oil[1] } })), '--year', '1955', '--engine', 'idle', '--then', '--set', 'switch=on')
     const [first, second] = printed.split('════════')
-    expect(first).toContain('Moved by the engine: oil.p at present.')
+    expect(first).toContain('Moved by the engine: oil (oil.p) at present.')
     expect(first).not.toContain('settings before')
     expect(second).toContain('What the settings before have made stays made if it can.')
     expect(second).not.toContain('Moved by the engine')
@@ -126,8 +125,19 @@ describe('solve', () => {
 
   it('prints a table for a person', async () => {
     const { printed } = await run('solve', file, '--year', '1965', '--set', 'switch=on')
-    expect(printed).toMatch(/lamp .*volts.*% of rated/)
+    expect(printed).toMatch(/lamp .*volts.*rated V.*% of rated V/)
     expect(printed).toContain('normal')
+    expect(printed).toContain("Volts are against body, which carries the battery's earth lead.")
+    expect(printed).toMatch(/w4 +red\/black +28\/0.30 +switch:b – lamp:in +1\d\.\d\d +1\d\.\d\d +1\.\d{3} +0\.\d{3}/)
+    expect(printed).toMatch(/Power given: \d+\.\d W, of it \d+\.\d W in what it drives, 0\.\d W lost in wires, joints and contacts\./)
+    expect(printed).not.toContain('Positive earth')
+  })
+
+  it('says that with positive earth what is live reads negative', async () => {
+    const { printed } = await run('solve', write('positive.json', writeRecord({ ...record, supply: { s1: { systemV: 12, earth: 'positive' } }, wires: {
+      ...record.wires, e: { ends: [{ at: 'battery:+' }, { at: 'body' }] }, w1: { ends: [{ at: 'battery:-' }, { at: 'switch:a' }] },
+    } })), '--year', '1955')
+    expect(printed).toContain('Positive earth: what is live reads negative.')
   })
 
   it.each([
@@ -158,12 +168,49 @@ describe('meter', () => {
   it('says what the reading rests on', async () => {
     const { printed } = await run('meter', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2=6', '--amps', 'w2')
     expect(printed).toContain('1.0000 A in w2')
-    expect(printed).toContain('Setting: switch.p at on, engine stopped, battery full')
+    expect(printed).toContain('Setting: switch (switch.p) at on, engine stopped, battery full')
     expect(printed).toContain('Fault laid on: wire w2 has 6 Ω more')
     expect(printed).toContain('Assumed, because the record does not say:')
     const read = (await run('meter', file, ...at, '--fault', 'ohms:w2=6', '--amps', 'w2')).json()
     expect(read).toMatchObject({ amps: 1, setting: { controls: { 'switch.p': 'on' } }, faults: [{ fault: 'ohms:w2=6' }], moved: {} })
     expect(read.assumed).not.toEqual([])
+  })
+
+  describe('and what was assumed', () => {
+    const joined = Object.fromEntries([wire('w1', 'battery:+', 'switch:a', { ohm: 0 }), wire('w2', 'switch:b', 'heater:a', { ohm: 0 })])
+    const { heater, ...others } = record.parts
+    const jointed = write('jointed.json', writeRecord({
+      ...record, assume: undefined, parts: { ...others, heater: { ...heater, fits: undefined }, horn: part('horn', 'horn', {})[1] },
+      wires: { ...record.wires, ...joined },
+    }))
+    const asked = ['meter', jointed, '--year', '1955', '--set', 'switch=on']
+
+    it('bears on the reading where it carries current', async () => {
+      const { printed } = await run(...asked, '--amps', 'w2')
+      expect(printed).toContain('more of what carries no current here: add --all-assumed')
+      expect(printed).toContain('crimped or screwed joint – at w1.1, w1.2, w2.1 and 1 more')
+      expect(printed).not.toContain('at horn')
+    })
+
+    it('is listed whole, with every place, by --all-assumed and in JSON', async () => {
+      const whole = (await run(...asked, '--amps', 'w2', '--all-assumed')).printed
+      expect(whole).toContain('crimped or screwed joint – at w1.1, w1.2, w2.1, w2.2\n')
+      expect(whole).toContain('Rated 12 V: system volts – at heater, horn')
+      const { assumed } = (await run(...asked, '--amps', 'w2', '--json')).json() as unknown as { assumed: { path: string; bears: boolean }[] }
+      const bears = (path: string) => assumed.find((one) => one.path === path)?.bears
+      expect([bears('parts.horn.params.ratedV'), bears('wires.w2.ends.0.jointOhm')]).toEqual([false, true])
+    })
+
+    it('does not bear on what is open', async () => {
+      const { printed } = await run(...asked, '--amps', 'w2', '--fault', 'open:w2')
+      expect(printed).not.toContain('crimped or screwed joint')
+    })
+
+    it('bears on ohms where the ohmmeter drives its current', async () => {
+      const { printed } = await run(...asked, '--ohms', 'heater:a', 'switch:b')
+      expect(printed).toContain('crimped or screwed joint – at w2.1, w2.2')
+      expect(printed).not.toContain('– at battery')
+    })
   })
 
   it('puts a lamp in series with the battery lead', async () => {
@@ -184,6 +231,13 @@ describe('commands', () => {
     const { code, printed } = await run('--help')
     expect(code).toBe(0)
     expect(printed).toContain('Examples')
+  })
+
+  it.each(['check', 'solve', 'meter', 'serve'])('%s has a page of its own, with an example', async (name) => {
+    const { code, printed } = await run(name, '--help')
+    expect(code).toBe(0)
+    expect(printed).toMatch(new RegExp(`^loomwright ${name} .*\\n\\n[^]*\\nExamples?\\n  loomwright ${name} examples/`))
+    expect(await run('help', name)).toMatchObject({ printed })
   })
 
   it('exits 2 on a command that is not there', async () => {

@@ -1,3 +1,4 @@
+import { HELP, HELP_OF } from './help.ts'
 import type { Out } from './out.ts'
 import { ArgumentError } from './read-arguments.ts'
 
@@ -12,10 +13,10 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
 }
 
 /** Runs one command; answers its exit code. Wrong arguments and unreadable records are said, never thrown. */
-export async function runCommand(args: readonly string[], out: Out, help: string): Promise<number> {
+export async function runCommand(args: readonly string[], out: Out): Promise<number> {
   const [name, ...rest] = args
   if (name === undefined || args.includes('--help') || name === 'help') {
-    out.print(help)
+    out.print(pageFor(name === 'help' ? rest[0] : name))
     return name === undefined ? 2 : 0
   }
   if (!Object.hasOwn(COMMANDS, name)) {
@@ -29,6 +30,11 @@ export async function runCommand(args: readonly string[], out: Out, help: string
     out.complain([error.message, ...listNames(error.valid)].join('\n'))
     return 2
   }
+}
+
+/** A command's own page of help, or the one for all. */
+function pageFor(command: string | undefined): string {
+  return command !== undefined && Object.hasOwn(HELP_OF, command) ? HELP_OF[command] : HELP
 }
 
 const SHOWN_NAMES = 200

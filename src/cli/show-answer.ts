@@ -1,3 +1,4 @@
+import { nameOf, type Wiring } from '../record/index.ts'
 import type { MeterAnswer, MeterReading } from '../tasks/index.ts'
 import { showAssumed } from './show-assumed.ts'
 import { showLit } from './show-lit.ts'
@@ -5,11 +6,11 @@ import { showNotes, showSetting } from './show-setting.ts'
 import { figure } from './table.ts'
 
 /** What a meter reads, and all that the reading rests on. */
-export function showAnswer(answer: MeterAnswer): string {
+export function showAnswer(answer: MeterAnswer, wiring: Wiring, allAssumed: boolean): string {
   const { reading, moved, notes, assumed, isChained } = answer
-  const states = Object.entries(moved).map(([id, value]) => `${id} ${value}`)
-  const under = [showSetting(answer, isChained), showNotes(notes), states.length ? `Not at rest: ${states.join(', ')}.` : '']
-  return [showReading(reading), under.filter((line) => line !== '').join('\n'), showAssumed(assumed)].filter((section) => section !== '').join('\n\n')
+  const states = Object.entries(moved).map(([id, value]) => `${nameOf(id, wiring)} ${value}`)
+  const under = [showSetting(answer, wiring, isChained), showNotes(notes), states.length ? `Not at rest: ${states.join(', ')}.` : '']
+  return [showReading(reading), under.filter((line) => line !== '').join('\n'), showAssumed(assumed, allAssumed)].filter((section) => section !== '').join('\n\n')
 }
 
 function showReading(reading: MeterReading): string {

@@ -1,15 +1,30 @@
-import type { Assumption } from '../record/index.ts'
+import { sayAssumed, type AssumedLine, type Assumption } from '../record/index.ts'
 
-/** Assumptions of the same value for the same reason in one line, with how often; empty where nothing was assumed. */
-export function showAssumed(assumed: readonly Assumption[]): string {
-  const groups = new Map<string, { count: number; path: string }>()
-  for (const { path, value, why, source } of assumed) {
-    const shown = typeof value === 'number' ? Number(value.toPrecision(4)) : String(value)
-    const key = `${path.split('.').at(-1) ?? path} ${shown}: ${why} (${source})`
-    const group = groups.get(key)
-    groups.set(key, { count: (group?.count ?? 0) + 1, path: group?.path ?? path })
-  }
-  if (groups.size === 0) return ''
-  const lines = [...groups].map(([key, { count, path }]) => `  ${key}, ${count === 1 ? `at ${path}` : `at ${count} places, first ${path}`}`)
-  return ['Assumed, because the record does not say:', ...lines].join('\n')
+/** So many places of one assumption are named where not all are asked for. */
+const NAMED_PLACES = 3
+
+/**
+ * What was assumed, alike values together under the source that they are from; empty where nothing was. In short: what bears on
+ * the answer, and the first places of each; with `all`, everything and every place.
+ */
+export function showAssumed(assumed: readonly (Assumption & { readonly bears?: boolean })[], all: boolean): string {
+  const shown = all ? assumed : assumed.filter(({ bears }) => bears !== false)
+  if (assumed.length === 0) return ''
+  const left = assumed.length - shown.length
+  const apart = left === 0 ? '' : `; ${left} more of what carries no current here: add --all-assumed`
+  return [`Assumed, because the record does not say${apart}:`, ...listBySource(sayAssumed(shown), all)].join('\n')
+}
+
+function listBySource(lines: readonly AssumedLine[], all: boolean): string[] {
+  const sources = new Set(lines.map(({ source }) => source))
+  return [...sources].flatMap((source) => [
+    `  From ${source}:`,
+    ...lines.filter((line) => line.source === source).map(({ what, where }) => `    ${what} – ${showPlaces(where, all)}`),
+  ])
+}
+
+function showPlaces(where: readonly string[], all: boolean): string {
+  const named = all ? where : where.slice(0, NAMED_PLACES)
+  const rest = where.length - named.length
+  return `at ${named.join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`
 }

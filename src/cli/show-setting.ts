@@ -1,8 +1,11 @@
+import { nameOf, type Wiring } from '../record/index.ts'
 import type { Setting, SolvedStep } from '../tasks/index.ts'
 
 /** Under what an answer holds: the setting, what the engine moved, then a line for each fault laid on. */
-export function showSetting({ setting: { controls, engine, battery, phases }, followed, faults }: Pick<SolvedStep, 'setting' | 'followed' | 'faults'>, isChained: boolean): string {
-  const list = (positions: Setting['controls']) => Object.entries(positions).map(([id, position]) => `${id} at ${position}`)
+export function showSetting(
+  { setting: { controls, engine, battery, phases }, followed, faults }: Pick<SolvedStep, 'setting' | 'followed' | 'faults'>, wiring: Wiring, isChained: boolean,
+): string {
+  const list = (positions: Setting['controls']) => Object.entries(positions).map(([id, position]) => `${nameOf(id, wiring)} at ${position}`)
   const speed = typeof engine === 'number' ? `at ${engine} rpm` : engine
   const byEngine = list(followed)
   return [

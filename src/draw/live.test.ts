@@ -43,7 +43,7 @@ test('a relay contact closes when its winding holds', () => {
 })
 
 test('a lamp says its class in words unless it is normal', () => {
-  const say = (percent: number, name: 'off' | 'faint' | 'dim' | 'normal' | 'over') => lampText({ volts: 0, percent, light: 0, class: name }).text
+  const say = (percent: number, name: 'off' | 'faint' | 'dim' | 'normal' | 'over') => lampText({ volts: 0, ratedV: 12, percent, light: 0, class: name }).text
   expect([say(0, 'off'), say(5, 'off'), say(22, 'faint'), say(58, 'dim'), say(97.4, 'normal'), say(115, 'over')])
     .toEqual(['off', '5 % off', '22 % faint', '58 % dim', '97 %', '115 % over'])
 })

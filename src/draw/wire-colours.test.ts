@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { drawnSection, wireColour, wireSize } from './wire-colours.ts'
+import { drawnSection, wireColour } from './wire-colours.ts'
 import type { WiringWire } from '../record/index.ts'
 
 const wire = (more: Partial<WiringWire>): WiringWire => ({ id: 'w', ends: [{ at: null, state: 'loose' }, { at: null, state: 'loose' }], ...more })
@@ -16,14 +16,6 @@ test('letters as read go before those of the standard', () => {
 test('an unknown colour says so', () => {
   expect(wireColour(wire({}))).toMatchObject({ base: '', letters: '?', words: 'colour not known' })
   expect(wireColour(wire({ colour: 'bare' })).letters).toBe('bare')
-})
-
-test('a size is written as it was given', () => {
-  expect(wireSize(wire({ sizeMm2: 1 }))).toBe('1.0')
-  expect(wireSize(wire({ sizeMm2: 0.75 }))).toBe('0.75')
-  expect(wireSize(wire({ sizeAwg: '16' }))).toBe('16 AWG')
-  expect(wireSize(wire({ sizeStrands: '28/0.30' }))).toBe('28/0.30')
-  expect(wireSize(wire({}))).toBe('')
 })
 
 test('the weight of a line follows the copper', () => {

@@ -62,14 +62,6 @@ function lettersOf(name: string): string {
   return hues[name.trim().toLowerCase()]?.letters ?? name
 }
 
-/** A wire's size as it is written beside it: `1.5`, `16 AWG`, `28/0.30`; empty where it is not known. */
-export function wireSize(wire: WiringWire): string {
-  if (typeof wire.sizeMm2 === 'number') return wire.sizeMm2 === 1 ? '1.0' : String(wire.sizeMm2)
-  if (wire.sizeAwg !== undefined) return `${wire.sizeAwg} AWG`
-  if (wire.sizeStrands !== undefined) return wire.sizeStrands
-  return typeof wire.copperDiameterMm === 'number' ? `dia. ${wire.copperDiameterMm}` : ''
-}
-
 /** Copper section in mm2 for the weight of the line, or 1.5 where nobody knows it. */
 export function drawnSection(wire: WiringWire): number {
   if (typeof wire.sizeMm2 === 'number') return wire.sizeMm2

@@ -1,7 +1,7 @@
-import type { WiringWire } from '../record/index.ts'
+import { wireSize, type WiringWire } from '../record/index.ts'
 import { LETTER, type SceneWire, type TextShape, type Tone } from './scene.ts'
 import { textWidth } from './text-widths.ts'
-import { drawnSection, wireColour, wireSize } from './wire-colours.ts'
+import { drawnSection, wireColour } from './wire-colours.ts'
 
 /** The letters and the size of a wire as they stand along it. */
 export function wireLabel(wire: WiringWire): string {

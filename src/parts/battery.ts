@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { known, type BuildContext, type Default, type Law, type PartKind } from '../record/index.ts'
+import { known, type Default, type Law, type PartKind } from '../record/index.ts'
 import { internalMohm, nameSource, partDefaults, restVolts } from '../standards/index.ts'
 import { practice, standard } from './defaults.ts'
 
@@ -45,12 +45,13 @@ export const battery: PartKind = {
   ],
   build(part, ctx) {
     const cells = ctx.number(['cells'], practice(ctx.systemV / 2, 'two volts a cell'))
-    const ohm = ctx.number(['ohm'], () => ohmBySize(cells, part.params.capacityAh, ctx))
+    const sizeAh = ctx.number(['capacityAh'], practice(ctx.systemV === 6 ? 85 : 50, 'a battery of usual size'))
+    const ohm = ctx.number(['ohm'], () => ohmBySize(cells, sizeAh))
     const charge = ctx.number(['chargePercent'], practice(100, 'fully charged'))
     const tempC = ctx.number(['tempC'], practice(20, 'a mild day'))
     const counterV = cells * ctx.number(['counterVPerCell'], standard(partDefaults.chargeCellV))
-    const chargeOhm = ctx.number(['chargeOhm'], () => acceptance(cells, ampereHours(part.params.capacityAh, ctx), charge))
-    const lowChargeOhm = Math.min(chargeOhm, acceptance(cells, ampereHours(part.params.capacityAh, ctx), LOW_CHARGE_PERCENT).value)
+    const chargeOhm = ctx.number(['chargeOhm'], () => acceptance(cells, sizeAh, charge))
+    const lowChargeOhm = Math.min(chargeOhm, acceptance(cells, sizeAh, LOW_CHARGE_PERCENT).value)
     const law = (percent: number, times: number): Law => ({
       kind: 'battery', emfV: emf(part.params.emfV, cells, percent, tempC), ohm: ohm * times * coldFactor(tempC), counterV,
       chargeOhm: percent === charge ? chargeOhm : lowChargeOhm,
@@ -70,14 +71,9 @@ const REST_TABLE_C = 26.7
 /** Resistance grows by about 1 % a kelvin below 20 °C; common practice, no source. */
 const coldFactor = (tempC: number) => 1 + 0.01 * Math.max(0, 20 - tempC)
 
-function ohmBySize(cells: number, capacityAh: unknown, ctx: BuildContext): Default {
-  const size = ampereHours(capacityAh, ctx)
-  const { mohm, why, source } = internalMohm(cells, size)
-  return { value: mohm / 1000, why: `${why}, ${size} Ah`, source: nameSource(source) }
-}
-
-function ampereHours(capacityAh: unknown, { systemV }: BuildContext): number {
-  return typeof capacityAh === 'number' ? capacityAh : systemV === 6 ? 85 : 50
+function ohmBySize(cells: number, sizeAh: number): Default {
+  const { mohm, why, source } = internalMohm(cells, sizeAh)
+  return { value: mohm / 1000, why: `${why}, ${sizeAh} Ah`, source: nameSource(source) }
 }
 
 /**

@@ -21,7 +21,7 @@ test('a wrong entry among thousands of sound ones is found once', () => {
 
 test.each([
   ['wires', { wires: entries(20_001, 5) }, 'wires: this holds more than 20000 entries'],
-  ['keys', entries(30_000, 5), 'the document: this holds more than 20000 keys'],
+  ['keys', entries(30_000, 5), 'the document: this holds more than 20000 entries'],
   ['a list', { layout: { order: Array.from({ length: 250_000 }, () => 5) } }, 'layout: this holds more than 200000 values'],
   ['one entry', { wires: { w1: { ends: Array.from({ length: 250_000 }, () => 5) } } }, 'wires.w1: this holds more than 200000 values'],
 ])('too many: %s', (_, more, sentence) => {

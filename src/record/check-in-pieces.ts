@@ -1,15 +1,15 @@
 import { isObject, type Json, type JsonObject, type Path } from './path.ts'
-import { saidProblem, type Problem } from './problem.ts'
+import type { Problem } from './problem.ts'
 import { checkShape, type CheckedShape } from './shape-problems.ts'
 import { keysOf, type Schema } from './schema-walk.ts'
+import { MOST_ENTRIES, tooLarge } from './too-large.ts'
 
 /** Problems beyond this many are not counted: a document with so many is not what it should be at all. */
 export const MOST_COUNTED = 10_000
 /** Values of a piece that is checked at once, and the most that one entry of a collection may hold. */
 const PIECE_VALUES = 2000
 const ENTRY_VALUES = 200_000
-const MOST_KEYS = 20_000
-const MOST_ENTRIES = 20_000
+const VALUES = `${ENTRY_VALUES} values`
 
 /** `isCut`: so much is wrong that the rest was not looked at. */
 export interface CheckedInPieces extends CheckedShape { readonly isCut: boolean }
@@ -36,7 +36,7 @@ export function checkInPieces(document: unknown, schema: Schema): CheckedInPiece
       if (problems.length > MOST_COUNTED) return { problems, broken, isCut: true }
       const fit = Object.entries(piece).filter(([id, entry]) => {
         if (!isTooLarge(entry)) return true
-        problems.push(tooLarge([key, id]))
+        problems.push(tooLarge([key, id], VALUES))
         broken.push([key, id])
         return false
       })
@@ -49,9 +49,9 @@ export function checkInPieces(document: unknown, schema: Schema): CheckedInPiece
 /** What no record has: thousands of keys, tens of thousands of entries in a collection, or of values outside any. */
 function findTooMany(document: JsonObject, collections: readonly string[]): Problem[] {
   const keys = Object.keys(document)
-  if (keys.length > MOST_KEYS) return [tooLarge([], `${MOST_KEYS} keys`)]
+  if (keys.length > MOST_ENTRIES) return [tooLarge([], `${MOST_ENTRIES} entries`)]
   return keys.flatMap((key) => {
-    if (!collections.includes(key)) return isTooLarge(document[key]) ? [tooLarge([key])] : []
+    if (!collections.includes(key)) return isTooLarge(document[key]) ? [tooLarge([key], VALUES)] : []
     return Object.keys(document[key] as JsonObject).length > MOST_ENTRIES ? [tooLarge([key], `${MOST_ENTRIES} entries`)] : []
   })
 }
@@ -87,7 +87,3 @@ function countValues(value: unknown, most: number): number {
 }
 
 const isTooLarge = (value: unknown) => countValues(value, ENTRY_VALUES) > ENTRY_VALUES
-
-function tooLarge(path: Path, most = `${ENTRY_VALUES} values`): Problem {
-  return saidProblem(path, `at most ${most}`, 'more', `this holds more than ${most}, which no vehicle needs in one place`)
-}

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { ID_PATTERN, TERMINAL_PATTERN } from './schema.ts'
-import { definitionOf, unwrap, type Schema } from './schema-walk.ts'
+import { definitionOf, neededKeys, unwrap, type Schema } from './schema-walk.ts'
 
 /** What a schema asks for, in words: `a number from 0 to 100000, or "unknown"`. */
 export function describeSchema(schema: Schema): string {
@@ -17,15 +17,14 @@ export function describeSchema(schema: Schema): string {
     case 'boolean': return 'true or false'
     case 'array': return `a list of ${describeSchema(definition.element)}`
     case 'tuple': return `a list of exactly ${definition.items.length}`
-    case 'object': return describeObject(Object.entries(definition.shape))
+    case 'object': return describeObject(neededKeys(schema), definition.shape)
     case 'record': return 'an object with ids as its keys'
     default: return 'any value'
   }
 }
 
-function describeObject(fields: readonly [string, Schema][]): string {
-  const needed = fields.filter(([, field]) => field._zod.optin !== 'optional').map(([key]) => key)
-  return needed.length === 0 ? 'an object' : `an object such as {${needed.map((key) => `"${key}": ${sampleOf(new Map(fields).get(key))}`).join(', ')}}`
+function describeObject(needed: readonly string[], shape: Readonly<Record<string, Schema>>): string {
+  return needed.length === 0 ? 'an object' : `an object such as {${needed.map((key) => `"${key}": ${sampleOf(shape[key])}`).join(', ')}}`
 }
 
 /** A value that the schema takes where it names its values, else three dots. */

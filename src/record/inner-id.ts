@@ -9,3 +9,9 @@ export function innerId(part: string, inner: string): string {
 export function titleOf(id: string, { parts }: Pick<Wiring, 'parts'>): string {
   return parts.get(id.split('.')[0])?.title ?? id
 }
+
+/** How a message names a part or what is inside it: its title, and the id that a command takes in brackets. */
+export function nameOf(id: string, wiring: Pick<Wiring, 'parts'>): string {
+  const title = titleOf(id, wiring)
+  return title === id ? id : `${title} (${id})`
+}

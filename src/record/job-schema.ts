@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { editSchema, type Edit } from './edit.ts'
+import { ENGINE_STATES } from './engine-states.ts'
 import type { Json } from './path.ts'
 import {
   colour, FORMAT_VERSION, id, known, lengthMm, point, recordSchema, text, vehicleSchema, type DeepReadonly, type KindSchema, type Vehicle,
@@ -34,7 +35,7 @@ const surveyEntry = z.strictObject({
 /** The setting in which something was measured; a control that is not named was at rest. */
 const setting = z.strictObject({
   controls: z.record(z.string(), z.union([z.string(), z.number()])).optional(),
-  engine: z.union([z.enum(['stopped', 'stopped-open', 'cranking', 'idle', 'cruise']), z.number()]).optional(),
+  engine: z.union([z.enum(ENGINE_STATES), z.number()]).optional(),
   battery: z.enum(['full', 'low', 'off', 'unknown']).optional(),
   phases: z.record(z.string(), z.string()).optional(),
   /** Points whose wires were taken off, and what stood in for the supply. */

@@ -33,7 +33,7 @@ test('save then load is the identity', () => {
 test('problems of the record, the vehicle and the entries have their path', () => {
   expect(problemsAfter((copy) => { copy.record.wires.w1.loom = 'mian'; copy.readings.m1.value = 'lots' })).toEqual([
     expect.stringMatching(/^readings\.m1\.value: expected a number, or true or false/),
-    'record.wires.w1.loom: expected the id of a loom, found "mian"; the nearest is main.',
+    'record.wires.w1.loom: there is no loom mian; the nearest is main.',
   ])
   expect(problemsAfter((copy) => { copy.vehicle.options = { frog: true }; copy.survey['s-k1-1'].photos = ['p2'] })).toEqual([
     'vehicle.options.frog: expected an option of the record: fog, towbar, found "frog"; the nearest is fog.',

@@ -46,3 +46,26 @@ test('a text of many megabytes overflows nothing', () => {
   expect(parseJson(`"${'\\n'.repeat(5_000_000)}"`).ok).toBe(true)
   expect(parseJson(`[${' '.repeat(10_000_000)}]`).ok).toBe(true)
 })
+
+test.each([
+  ['{\n  "a": 1\n  "b": 2\n}', 'line 3, column 3: expected a comma or }, found “"b": 2”; in line 2, “"a": 1”, put a comma at the end'],
+  ['{"a": 1 "b": 2}', 'line 1, column 9: expected a comma or }, found “"b": 2}”; in line 1, “{"a": 1 "b": 2}”, put a comma before it, or look for a quote too many or too few'],
+  ['[\n1,\n]', 'line 3, column 1: expected a value, found “]”; in line 2, “1,”, take out the last comma'],
+  ['{"a": [1}', 'expected a comma or ], found “}”; in line 1, “{"a": [1}”, close with ] what is open'],
+  ['{a: 1}', 'expected a key in quotes, found “a: 1}”; in line 1, “{a: 1}”, put the key in double quotes'],
+  ['["a\nb"]', 'expected a closing quote, found the end of the line; in line 1, “["a”, close the text in quotes'],
+  ['["\\x"]', 'expected an escape such as \\n, found “\\x"]”; in line 1, “["\\x"]”, write the backslash twice'],
+  ['{} }', 'expected the end of the text, found “}”; in line 1, “{} }”, take out what follows the end of the record'],
+  ['{"a": ', 'expected a value, found the end of the text; the end of the file is missing, or a bracket or a quote is not closed'],
+])('%s is refused with what to do', (text, said) => {
+  const parsed = parseJson(text)
+  expect(parsed.ok ? '' : parsed.problem.sentence).toContain(said)
+})
+
+test.each([
+  ['keys', `{"wires": {${'"k":1,'.repeat(20_001)}`, 'wires: this holds more than 20000 entries'],
+  ['values', `[${'[],'.repeat(1_000_000)}`, 'the document: this holds more than 1000000 values'],
+])('too many %s are refused where the limit is passed, whatever follows', (_what, text, said) => {
+  const parsed = parseJson(text)
+  expect(parsed.ok ? '' : parsed.problem.sentence).toContain(said)
+})

@@ -1,8 +1,12 @@
+import { notJson, positionOf, type Position, type Wanted } from './json-fault.ts'
 import { isInherited, showName, type Path } from './path.ts'
 import { makeProblem, saidProblem, showValue, type Problem } from './problem.ts'
+import { MOST_ENTRIES, tooLarge } from './too-large.ts'
 
 export const LARGEST_BYTES = 20_000_000
 export const DEEPEST_NESTING = 100
+/** Values of any kind in a whole text, lists and objects among them. */
+const MOST_VALUES = 1_000_000
 
 /** The value a text holds and what is wrong with its keys, or the one problem that stops it being read at all. */
 export type ParsedJson =
@@ -11,8 +15,8 @@ export type ParsedJson =
 
 /**
  * Reads JSON (RFC 8259). Unlike the language's own parser it says line and column, reports a key that is written twice
- * (the first value would be lost without a word), refuses keys that every object inherits, and stops at a size and a
- * depth before they cost anything. A byte order mark is passed over.
+ * (the first value would be lost without a word), refuses keys that every object inherits, and stops at a size, a depth and a
+ * number of entries as soon as they are reached, before they cost anything. A byte order mark is passed over.
  */
 export function parseJson(text: string, deepest = DEEPEST_NESTING): ParsedJson {
   const tooLarge = findTooLarge(text)
@@ -46,8 +50,6 @@ const NUMBER = /-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?/y
 const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y
 const WORDS: readonly (readonly [string, unknown])[] = [['true', true], ['false', false], ['null', null]]
 
-interface Position { readonly line: number; readonly column: number }
-
 /** A text being read: the place reached, the path of the value there, and the problems met so far. */
 class JsonReader {
   readonly problems: Problem[] = []
@@ -55,6 +57,7 @@ class JsonReader {
   private readonly path: string[] = []
   private readonly deepest: number
   private at: number
+  private values = 0
 
   constructor(text: string, deepest: number) {
     this.text = text
@@ -71,10 +74,11 @@ class JsonReader {
   }
 
   private readValue(): unknown {
+    if (++this.values > MOST_VALUES) this.refuseTooMany([], `${MOST_VALUES} values`)
     const first = this.text[this.at]
     if (first === '{') return this.readObject()
     if (first === '[') return this.readList()
-    if (first === '"') return this.readString('a text in quotes')
+    if (first === '"') return this.readString('a value')
     for (const [word, value] of WORDS) if (this.text.startsWith(word, this.at)) return this.take(word.length, value)
     const number = this.match(NUMBER)
     if (number === undefined) return this.fail('a value')
@@ -87,7 +91,9 @@ class JsonReader {
     const object: { [key: string]: unknown } = {}
     this.open()
     if (this.isNext('}')) return object
+    let entries = 0
     do {
+      if (++entries > MOST_ENTRIES) this.refuseTooMany([...this.path], `${MOST_ENTRIES} entries`)
       this.skipSpace()
       const start = this.at
       const key = this.readString('a key in quotes')
@@ -95,7 +101,7 @@ class JsonReader {
       if (!this.isNext(':')) this.fail('a colon')
       const value = this.readInside(key)
       if (isInherited(key)) this.problems.push(inheritedKey([...this.path, key]))
-      else if (Object.hasOwn(object, key)) this.problems.push(doubleKey([...this.path, key], () => this.position(start)))
+      else if (Object.hasOwn(object, key)) this.problems.push(doubleKey([...this.path, key], () => positionOf(this.text, start)))
       else object[key] = value
     } while (this.isNext(','))
     if (!this.isNext('}')) this.fail('a comma or }')
@@ -130,7 +136,7 @@ class JsonReader {
   }
 
   // Character by character: a pattern would overflow its stack on a text of many megabytes.
-  private readString(what: string): string {
+  private readString(what: Wanted): string {
     if (this.text[this.at] !== '"') this.fail(what)
     const start = this.at++
     let escaped = false
@@ -167,20 +173,12 @@ class JsonReader {
     return value
   }
 
-  private position(at = this.at): Position {
-    let line = 1, start = 0
-    for (let end = this.text.indexOf('\n'); end >= 0 && end < at; end = this.text.indexOf('\n', start)) {
-      line++
-      start = end + 1
-    }
-    return { line, column: at - start + 1 }
+  private fail(wanted: Wanted): never {
+    throw new JsonFault(notJson(this.text, this.at, wanted))
   }
 
-  private fail(expected: string): never {
-    const { line, column } = this.position()
-    const received = this.at < this.text.length ? JSON.stringify(this.text.slice(this.at, this.at + 12)) : 'the end of the text'
-    const said = `this is not JSON: line ${line}, column ${column}: expected ${expected}, found ${received}`
-    throw new JsonFault(saidProblem([], expected, received, said))
+  private refuseTooMany(path: Path, most: string): never {
+    throw new JsonFault(tooLarge(path, most))
   }
 }
 

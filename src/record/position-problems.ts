@@ -1,5 +1,6 @@
 import type { Census } from './census.ts'
 import { inIdOrder } from './compare-ids.ts'
+import { ENGINE_STATES } from './engine-states.ts'
 import { nearest } from './nearest.ts'
 import { listParamVariants } from './part-ends.ts'
 import { isObject, type Path } from './path.ts'
@@ -7,8 +8,8 @@ import { makeProblem, saidProblem, showNames, showValue, type Problem } from './
 import { findItemProblem } from './reference-problems.ts'
 import type { Positions, RecordPart } from './schema.ts'
 
-/** States of the engine that positions may name; `running` is idle and cruise together. */
-export const ENGINE_STATES = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise', 'running'] as const
+/** What positions may say of the engine; `running` is idle and cruise together. */
+const ENGINE_POSITIONS = [...ENGINE_STATES, 'running']
 
 /** What is wrong with duties and limits: parts, controls, axes and positions that are not there. */
 export function findPositionProblems(census: Census): Problem[] {
@@ -24,7 +25,7 @@ export function findPositionProblems(census: Census): Problem[] {
 function findWhenProblems(census: Census, at: Path, when: Positions): Problem[] {
   return inIdOrder(when).flatMap(([key, names]) => {
     const path = [...at, key]
-    if (key === 'engine') return findNameProblems(path, names, ENGINE_STATES)
+    if (key === 'engine') return findNameProblems(path, names, ENGINE_POSITIONS)
     const missing = findItemProblem(census, path, key.split('.')[0], ['parts'])
     const control = census.sound.parts[key.split('.')[0]] as RecordPart | undefined
     if (missing.length > 0 || !control) return missing

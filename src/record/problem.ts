@@ -31,17 +31,29 @@ export function makeProblem(path: Path, expected: string, received: string, near
   return saidProblem(path, expected, received, `expected ${expected}, found ${received}`, near)
 }
 
-/** A problem with a sentence of its own, which the path is put before and the nearest valid name behind. */
-export function saidProblem(path: Path, expected: string, received: string, said: string | (() => string), near: Near = () => undefined): Problem {
+/** So many valid names stand in a sentence where none of them is near. */
+const LISTED_NAMES = 20
+
+/**
+ * A problem with a sentence of its own, which the path is put before, and behind it the nearest valid name or else, where they
+ * are given, all of them.
+ */
+export function saidProblem(
+  path: Path, expected: string, received: string, said: string | (() => string), near: Near = () => undefined, valid: () => readonly string[] = () => [],
+): Problem {
   let found: { readonly nearest: string | undefined } | undefined
   return {
     path, expected, received,
     get nearest() { return (found ??= { nearest: near() }).nearest },
     get sentence() {
-      const hint = this.nearest === undefined ? '' : `; the nearest is ${this.nearest}`
+      const hint = this.nearest === undefined ? listValid(valid()) : `; the nearest is ${this.nearest}`
       return `${showPath(path)}: ${typeof said === 'string' ? said : said()}${hint}.`
     },
   }
+}
+
+function listValid(names: readonly string[]): string {
+  return names.length === 0 ? '' : `; there ${names.length === 1 ? 'is' : 'are'} ${showNames(names, LISTED_NAMES)}`
 }
 
 /** The same problem of a value that stands at a path of a larger document. */

@@ -49,7 +49,7 @@ describe('shape', () => {
       'parts.tail.kind: expected one of battery, lamp, control, relay, found "lmap"; the nearest is lamp.',
       'wires.w1.lenghtMm: lenghtMm is not known here; the nearest is lengthMm.',
       'wires.w2.ends.0.tailMm: expected a number from 0 to 100000, or "unknown", found "long".',
-      'wires.w3.ends.1.at: expected the id of a part or connector half, a colon and a terminal, found "fornt:1"; the nearest is front:1.',
+      'wires.w3.ends.1.at: there is no part or connector half fornt; the nearest is front.',
     ])
   })
 
@@ -91,18 +91,30 @@ describe('shape', () => {
   })
 })
 
+test('a key like no other is told with those that there are', () => {
+  expect(problemsAfter((sample) => { sample.wires.w1.carburettor = 1 })).toEqual([expect.stringMatching(/^wires\.w1\.carburettor: carburettor is not known here; there are tag, role, fits, ends, /)])
+})
+
+test.each([
+  ['blue', '{"base": "blue"}'], ['bar', 'bare'], ['Unknown', 'unknown'],
+])('a colour written as %s is told what it would be', (colour, near) => {
+  const expected = 'an object such as {"base": "red"}, or "bare", or "unknown"'
+  expect(problemsAfter((sample) => { sample.wires.w1.colour = colour })).toEqual([`wires.w1.colour: expected ${expected}, found "${colour}"; the nearest is ${near}.`])
+})
+
 describe('references', () => {
   test.each([
     ['a terminal that the part does not have', (s: Loose) => { s.wires.w1.ends[0].at = 'battery:*' }, /wires\.w1\.ends\.0\.at: expected one of battery:\+, battery:-, found "battery:\*"; the nearest is/],
     ["the kind's own name of a renamed end", (s: Loose) => { s.wires.w10.ends[1].at = 'tail:58' }, /expected one of tail:31, tail:L, found "tail:58"/],
     ['a part without its terminal', (s: Loose) => { s.wires.w1.ends[0].at = 'battery' }, /expected one of battery:\+, battery:-, found "battery" without a terminal/],
-    ['an unknown splice', (s: Loose) => { s.wires.w2.ends[1].at = 's2' }, /expected the id of a splice or metal, found "s2"; the nearest is s1/],
+    ['an end at a part that is not there, and is like none', (s: Loose) => { s.wires.w1.ends[0].at = 'carburettor:1' }, /there is no part or connector half carburettor; there are battery, /],
+    ['an unknown splice', (s: Loose) => { s.wires.w2.ends[1].at = 's2' }, /there is no splice or metal s2; the nearest is s1/],
     ['a way that the half does not have', (s: Loose) => { s.wires.w3.ends[1].at = 'front:3' }, /expected one of front:1, front:2, found "front:3"/],
-    ['a wrong kind of item', (s: Loose) => { s.wires.w1.loom = 'dash' }, /wires\.w1\.loom: expected the id of a loom, found "dash", a place/],
-    ['a wrong place', (s: Loose) => { s.parts.battery.place = 'bot' }, /expected the id of a place, found "bot"; the nearest is boot/],
+    ['a wrong kind of item', (s: Loose) => { s.wires.w1.loom = 'dash' }, /wires\.w1\.loom: dash is a place, where a loom is needed/],
+    ['a wrong place', (s: Loose) => { s.parts.battery.place = 'bot' }, /there is no place bot; the nearest is boot/],
     ['a rename to no end of the kind', (s: Loose) => { s.parts.tail.terminals.L.is = '59' }, /terminals\.L\.is: expected an end of a lamp: 58, 31, found "59"/],
     ['a fixing to nothing', (s: Loose) => { s.fixings.f1.joins[1] = 'bodi' }, /fixings\.f1\.joins\.1: .*the nearest is body/],
-    ['a passage that is a place', (s: Loose) => { s.runs.r1.passages = ['boot'] }, /expected the id of a passage/],
+    ['a passage that is a place', (s: Loose) => { s.runs.r1.passages = ['boot'] }, /boot is a place, where a passage is needed; there (is|are) /],
     ['two sizes', (s: Loose) => { s.wires.w1.sizeAwg = '12' }, /wires\.w1\.sizeAwg: a wire has one size, and this one has 2: sizeMm2, sizeAwg/],
     ['an id that stands twice', (s: Loose) => { s.places.w1 = { title: '' } }, /places\.w1: the id w1 is already that of a wire/],
     ['an id that means something else', (s: Loose) => { s.looms.separate = s.looms.main }, /looms\.separate: separate cannot be an id/],
@@ -112,19 +124,19 @@ describe('references', () => {
     ['lying of no branch', (s: Loose) => { s.looms.main.lies.l1.branch = 'b9' }, /lies\.l1\.branch: expected a branch of this loom: b1, b2/],
     ['leaving at no point', (s: Loose) => { s.wires.w2.ends[0].leaves = 'x' }, /ends\.0\.leaves: expected a point of the loom main/],
     ['leaving without a loom', (s: Loose) => { s.wires.w10.ends[0].leaves = 'middle' }, /is in no loom/],
-    ['an unknown option', (s: Loose) => { s.parts.tow.fits[0].with = ['towbr'] }, /fits\.0\.with\.0: expected the id of an option, found "towbr"; the nearest is towbar/],
+    ['an unknown option', (s: Loose) => { s.parts.tow.fits[0].with = ['towbr'] }, /fits\.0\.with\.0: there is no option towbr; the nearest is towbar/],
     ['an unknown option in a row', (s: Loose) => { s.parts.switch.params.rows.head.fits = [{ without: ['frog'] }] }, /rows\.head\.fits\.0\.without\.0: .*the nearest is fog/],
     ['a wrong condition in a row', (s: Loose) => { s.parts.switch.params.rows.head.fits = [{ yaers: {} }] }, /rows\.head\.fits\.0\.yaers: yaers is not known here; the nearest is years/],
     ['years backwards', (s: Loose) => { s.supply.early.fits[0].years = { from: 1970, to: 1960 } }, /1970 comes after 1960/],
     ['a serial of no prefix', (s: Loose) => { s.parts.tow.fits[0].serials = { series: 'chassis', from: 'C 12' } }, /C 12 is no number of the series, which has A, B and a number/],
     ['serials backwards', (s: Loose) => { s.parts.tow.fits[0].serials = { series: 'chassis', from: 'B1', to: 'A 900' } }, /B1 comes after A 900/],
-    ['a duty of no part', (s: Loose) => { s.duties.d1.must = ['tial'] }, /duties\.d1\.must\.0: expected the id of a part, found "tial"; the nearest is tail/],
+    ['a duty of no part', (s: Loose) => { s.duties.d1.must = ['tial'] }, /duties\.d1\.must\.0: there is no part tial; the nearest is tail/],
     ['a duty at no position', (s: Loose) => { s.duties.d1.when['switch.turn'] = ['sdie'] }, /expected one of off, side, head, found "sdie"; the nearest is side/],
     ['a control without its axis', (s: Loose) => { s.duties.d1.when = { switch: ['side'] } }, /several axes, so say which: switch\.turn, switch\.dim/],
     ['an axis that is not there', (s: Loose) => { s.limits.no1.never = { 'switch.trun': ['off'] } }, /the nearest is turn/],
     ['a state that the engine does not have', (s: Loose) => { s.duties.d1.when.engine = ['crank'] }, /expected one of stopped, stopped-open, cranking/],
     ['a claim about a field that is not there', (s: Loose) => { s.claims.cl1.about[2] = 'sizeMm' }, /claims\.cl1\.about\.2: .*the nearest is sizeMm2/],
-    ['a claim about a wire that is not there', (s: Loose) => { s.claims.cl1.about[1] = 'w99' }, /claims\.cl1\.about\.1: expected the id of a wire/],
+    ['a claim about a wire that is not there', (s: Loose) => { s.claims.cl1.about[1] = 'w99' }, /claims\.cl1\.about\.1: there is no wire w99/],
     ['a pair of ways that no half has', (s: Loose) => { s.connectors.c1.ways[1][1] = 'D' }, /connectors\.c1\.ways\.1\.1: expected a way of side b: A, B, C, found "D"/],
     ['a way written twice', (s: Loose) => { s.halves.rear.ways = ['A', 'B', 'B'] }, /halves\.rear\.ways\.2: the way B stands here twice/],
   ])('%s is told', (_name, change, sentence) => {
@@ -149,7 +161,7 @@ describe('references', () => {
 describe('text', () => {
   test('bad JSON is told by line and column', () => {
     expect(problemsOf('{\n  "format": "loomwright-record",\n  "version" 1\n}')).toEqual(
-      ['the document: this is not JSON: line 3, column 13: expected a colon, found "1\\n}".'])
+      ['the document: this is not JSON: line 3, column 13: expected a colon, found “1”; in line 3, “"version" 1”, put a colon between the key and its value.'])
   })
 
   test('a key written twice is a problem', () => {

@@ -5,7 +5,7 @@ import type { Census } from './census.ts'
 import { nearest } from './nearest.ts'
 import { endsInAnyVehicle, kindEndsInAnyVehicle } from './part-ends.ts'
 import type { PartKind } from './part-kind.ts'
-import type { Path } from './path.ts'
+import { showName, type Path } from './path.ts'
 import { makeProblem, saidProblem, showNames, showValue, type Problem } from './problem.ts'
 import { listReferences } from './references.ts'
 import type { RecordPart } from './schema.ts'
@@ -30,7 +30,9 @@ export function findItemProblem(census: Census, at: Path, id: string, among: rea
   if (found && among.includes(found)) return []
   if (!among.every(census.isReadable)) return []
   const received = found ? `${showValue(id)}, ${nameKinds([found])}` : showValue(id)
-  return [makeProblem(at, `the id of ${nameKinds(among)}`, received, () => nearest(id, idsOf(census, among)))]
+  const ids = () => idsOf(census, among)
+  const said = found ? `${showName(id)} is ${nameKinds([found])}, where ${nameKinds(among)} is needed` : `there is no ${among.map(wordFor).join(' or ')} ${showName(id)}`
+  return [saidProblem(at, `the id of ${nameKinds(among)}`, received, said, () => nearest(id, ids()), ids)]
 }
 
 /** `a splice or metal`, `an option`. */
@@ -80,7 +82,7 @@ function findPointProblem(census: Census, ends: EndsOfParts, at: Path, point: st
   if (colon < 0) return findNodeProblem(census, ends, at, point)
   const owner = point.slice(0, colon)
   const missing = findItemProblem(census, at, owner, ['parts', 'halves'])
-  if (missing.length > 0) return missing.map((problem) => withEnd(problem, point, point.slice(colon)))
+  if (missing.length > 0) return missing.map((problem) => withEnd(problem, point))
   const known = ends.of(owner)
   if (!known || known.has(point.slice(colon + 1))) return []
   return [makeProblem(at, listEnds(owner, known), showValue(point), () => {
@@ -102,8 +104,14 @@ function listEnds(owner: string, ends: ReadonlySet<string>): string {
   return `one of ${showNames(ends, 12, (end) => `${owner}:${end}`)}`
 }
 
-function withEnd(problem: Problem, point: string, end: string): Problem {
-  return makeProblem(problem.path, `${problem.expected}, a colon and a terminal`, showValue(point), () => problem.nearest === undefined ? undefined : problem.nearest + end)
+/** The sentence of the part stays; what is near it is a point. */
+function withEnd(problem: Problem, point: string): Problem {
+  const end = point.slice(point.indexOf(':'))
+  return {
+    path: problem.path, expected: `${problem.expected}, a colon and a terminal`, received: showValue(point),
+    get nearest() { return problem.nearest === undefined ? undefined : problem.nearest + end },
+    get sentence() { return problem.sentence },
+  }
 }
 
 /** Terminals that claim to be an end which their kind does not have. */

@@ -136,6 +136,15 @@ describe('conflicts', () => {
     expect(conflictsOf({ supply: { a: supply(1960, 1961) } })).toMatchObject([{ what: 'no supply', fits: [{ of: 'supply.a' }] }])
   })
 
+  test.each([
+    [years(1950, 1952), 'supply: the record covers 1950 to 1952, and this vehicle is of 1955 (supply.a is for 1950 to 1952).'],
+    [years(undefined, 1952), 'supply: the record covers up to 1952, and this vehicle is of 1955 (supply.a is for up to 1952).'],
+    [[...years(1950, 1952), ...years(1958)], 'supply: no supply is meant for this vehicle (supply.a is for 1950 to 1952; or 1958 and later).'],
+  ])('a year that no supply covers: %j', (fits, sentence) => {
+    const resolved = resolveVehicle(makeRecord({ supply: { a: { systemV: 12, earth: 'negative', fits } } }), { year: 1955 }, fakeKinds)
+    expect(resolved.ok ? [] : resolved.conflicts.map((conflict) => conflict.sentence)).toEqual([sentence])
+  })
+
   test('two rows of engine speeds', () => {
     const engine = { crankingRpm: 100, idleRpm: 600, cruiseRpm: 2000 }
     expect(conflictsOf({ engine: { a: engine, b: engine } })).toMatchObject([{ what: 'several engine rows' }])

@@ -78,8 +78,9 @@ function resolveParts(resolving: Resolving, kept: WiringRecord, kinds: readonly 
 
 function buildWiring(resolving: Resolving, vehicle: Vehicle, kept: WiringRecord, kinds: readonly PartKind[]): Wiring {
   const { record } = resolving
-  const parts = resolveParts(resolving, kept, kinds)
+  // First, since a vehicle of a year that the record does not cover gets no supply, and then much else is missing.
   const { supply, systemV, earth } = resolveSupply(resolving)
+  const parts = resolveParts(resolving, kept, kinds)
   const engine = resolveEngine(resolving)
   const { wires, fixings } = checkPresence(resolving, kept, parts)
   const metals = mapItems(kept.metals, (id, { title }) => ({ id, title }))
@@ -122,13 +123,22 @@ function withoutFits<T extends { readonly fits?: Fits }>(_id: string, { fits: _f
   return rest
 }
 
+/** Where the vehicle is older or newer than any of the supplies, that is what is wrong. */
+function sayNoSupply({ record, vehicle: { year } }: Resolving): string {
+  const years = Object.values(record.supply).flatMap(({ fits = [{}] }) => fits.map((condition) => condition.years ?? {}))
+  const from = Math.min(...years.map((span) => span.from ?? -Infinity)), to = Math.max(...years.map((span) => span.to ?? Infinity))
+  if (year === undefined || (year >= from && year <= to)) return 'no supply is meant for this vehicle'
+  const covered = showFits([{ years: { ...Number.isFinite(from) && { from }, ...Number.isFinite(to) && { to } } }])
+  return `the record covers ${covered}, and this vehicle is of ${year}`
+}
+
 /** Exactly one supply must be left. What is given back beside a conflict is never shown. */
 function resolveSupply(resolving: Resolving): Pick<Wiring, 'systemV' | 'earth'> & { readonly supply: string } {
   const left = listFitting(resolving, resolving.record.supply, 'supply')
   const parties = inIdOrder(left.length > 1 ? Object.fromEntries(left) : resolving.record.supply).map(([id, { fits }]) => party(['supply', id], fits))
   if (left.length > 1) clash(resolving, ['supply'], 'several supplies', `this vehicle has ${left.length} supplies`, parties)
   const isOpen = resolving.cannotTell.some(({ at }) => at[0] === 'supply')
-  if (left.length === 0 && !isOpen) clash(resolving, ['supply'], 'no supply', 'no supply is meant for this vehicle', parties)
+  if (left.length === 0 && !isOpen) clash(resolving, ['supply'], 'no supply', sayNoSupply(resolving), parties)
   const [id, { systemV, earth }] = left[0] ?? ['', USUAL_SUPPLY]
   return { supply: id, systemV: knownOr(resolving, ['supply', id, 'systemV'], systemV, 12, 'find out the volts of the system'), earth: knownOr(resolving, ['supply', id, 'earth'], earth, 'negative', 'find out which pole is earthed') }
 }

@@ -58,6 +58,20 @@ export function keysOf(schema: Schema): readonly string[] {
   return definition.type === 'object' ? Object.keys(definition.shape) : []
 }
 
+/** Of those the ones that must be there. */
+export function neededKeys(schema: Schema): readonly string[] {
+  const definition = definitionOf(schema)
+  return definition.type === 'object' ? Object.keys(definition.shape).filter((key) => !isOptional(definition.shape[key])) : []
+}
+
+/** The choices of a choice; any other schema is its own only one. */
+export function optionsOf(schema: Schema): readonly Schema[] {
+  const inner = unwrap(schema)
+  if (inner) return optionsOf(inner)
+  const definition = definitionOf(schema)
+  return definition.type === 'union' ? definition.options : [schema]
+}
+
 function suits(schema: Schema, value: unknown): boolean {
   const definition = definitionOf(schemaFor(schema, value))
   switch (definition.type) {

@@ -1,9 +1,9 @@
 import * as z from 'zod'
 import { describeSchema } from './describe-schema.ts'
-import { nearest } from './nearest.ts'
+import { countSlips, nearest } from './nearest.ts'
 import { showName, valueAt, type Path } from './path.ts'
 import { makeProblem, saidProblem, showValue, type Problem } from './problem.ts'
-import { keysOf, schemaFor, schemaUnder, type Schema } from './schema-walk.ts'
+import { keysOf, neededKeys, optionsOf, schemaFor, schemaUnder, type Schema } from './schema-walk.ts'
 
 /** What is wrong with a document's shape, and the paths at which it cannot be relied on; a key too many does no harm there. */
 export interface CheckedShape { readonly problems: readonly Problem[]; readonly broken: readonly Path[] }
@@ -40,7 +40,7 @@ function wrongValue(path: Path, expected: string, value: unknown, choices: reado
 function unknownKey({ document, schema }: Subject, path: Path, key: string): Problem {
   const names = keysOf(shapeAt(schema, document, path) ?? schema)
   const expected = names.length === 0 ? 'no such key' : `one of ${names.join(', ')}`
-  return saidProblem([...path, key], expected, showName(key), `${showName(key)} is not known here`, () => nearest(key, names))
+  return saidProblem([...path, key], expected, showName(key), `${showName(key)} is not known here`, () => nearest(key, names), () => names)
 }
 
 /** A branch that fits the type of the value says more than "none of these". */
@@ -49,7 +49,23 @@ function explainUnion(subject: Subject, issue: z.core.$ZodIssueInvalidUnion, pat
   const deeper = issue.errors.find((branch) => branch.length > 0 && branch.every(({ path: inner, code }) => inner.length > 0 || code === 'unrecognized_keys'))
   if (deeper) return deeper.flatMap((inner) => explainIssue(subject, inner, path))
   const choices = issue.errors.flatMap((branch) => branch.flatMap(choicesOf))
-  return [wrongValue(path, expectedAt(subject, path), valueAt(subject.document, path), choices)]
+  const value = valueAt(subject.document, path)
+  if (typeof value !== 'string') return [wrongValue(path, expectedAt(subject, path), value, choices)]
+  return [makeProblem(path, expectedAt(subject, path), showValue(value), () => nearestIn(value, choices, schemaAt(subject, path)))]
+}
+
+/** A choice a slip away; else, for `"blue"` where `{"base": "red"}` may stand, that object with the value in it; else the nearest choice. */
+function nearestIn(value: string, choices: readonly string[], schema: Schema | undefined): string | undefined {
+  const choice = nearest(value, choices)
+  return choice !== undefined && countSlips(value.toLowerCase(), choice) <= 1 ? choice : wrapIn(schema, value) ?? choice
+}
+
+function wrapIn(schema: Schema | undefined, value: string): string | undefined {
+  for (const option of schema ? optionsOf(schema) : []) {
+    const [key, ...more] = neededKeys(option)
+    if (key !== undefined && more.length === 0 && z.safeParse(option, { [key]: value }).success) return `{"${key}": ${JSON.stringify(value)}}`
+  }
+  return undefined
 }
 
 function unknownKind({ document }: Subject, issue: z.core.$ZodIssueInvalidUnion, path: Path): Problem {
@@ -72,10 +88,15 @@ function describeLimit(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig)
   return issue.code === 'too_small' ? `a list of at least ${issue.minimum}` : `a list of at most ${issue.maximum}`
 }
 
-function expectedAt({ document, schema }: Subject, path: Path): string {
-  const above = shapeAt(schema, document, path.slice(0, -1))
-  const here = path.length === 0 ? schema : above && schemaUnder(above, path[path.length - 1])
+function expectedAt(subject: Subject, path: Path): string {
+  const here = schemaAt(subject, path)
   return here ? describeSchema(here) : 'another value'
+}
+
+/** All that may stand at the path, choices included. */
+function schemaAt({ document, schema }: Subject, path: Path): Schema | undefined {
+  const above = shapeAt(schema, document, path.slice(0, -1))
+  return path.length === 0 ? schema : above && schemaUnder(above, path[path.length - 1])
 }
 
 /** The schema that speaks of what stands at the path, following the document's own values through every choice. */

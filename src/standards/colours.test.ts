@@ -20,14 +20,14 @@ function uses(letters: string, convention: ColourConvention, practice: ColourPra
 }
 
 describe('published examples', () => {
-  // E3. IEC 60757:2021, preview: RDBU is red and blue, GNYE green-and-yellow.
-  test('E3: IEC letters', () => {
+  // IEC 60757:2021, preview: RDBU is red and blue, GNYE green-and-yellow.
+  test('IEC letters', () => {
     expect(said('RDBU', 'iec')).toBe('red blue')
     expect(said('GNYE', 'iec')).toBe('green yellow')
   })
 
-  // E3. A page on German post-war colours; a BS AU 7 colour table on an owners' forum.
-  test('E3: letters and what they are for', () => {
+  // A page on German post-war colours; a BS AU 7 colour table on an owners' forum.
+  test('letters and what they are for', () => {
     expect(said('sw/ws', 'german')).toBe('black white')
     expect(uses('sw/ws', 'german', 'German')).toEqual(['turn lamps left', 'turn lamps left'])
     expect(uses('sw/gn', 'german', 'German')[0]).toBe('turn lamps right')
@@ -38,8 +38,8 @@ describe('published examples', () => {
     expect(uses('UR', 'british', 'British cars')[0]).toContain('dipped beam')
   })
 
-  // E4. The table of conflicts: the same letters and the same colours mean opposite things.
-  test('E4: the same letters mean two colours', () => {
+  // The table of conflicts: the same letters and the same colours mean opposite things.
+  test('the same letters mean two colours', () => {
     expect(said('gr', 'german')).toBe('grey')
     expect(said('GR', 'british')).toBe('green red')
     expect(readColour('GR', 'british')).toMatchObject({ elsewhere: [{ convention: 'german', colour: { base: 'grey', tracers: [] } }] })
@@ -53,7 +53,7 @@ describe('published examples', () => {
     ['brown', 'earth', 'main battery feed'],
     ['black', 'switched live from the ignition switch; ignition in general', 'earth'],
     ['red', 'always live', 'side lamps and rear lamps'],
-  ])('E4: %s means opposite things', (colour, german, british) => {
+  ])('%s means opposite things', (colour, german, british) => {
     expect(uses(colour, 'german', 'German')).toContain(german)
     expect(uses(colour, 'british', 'British cars')).toContain(british)
     const found = findColourUses(read(colour, 'german'), 'German')
@@ -61,8 +61,8 @@ describe('published examples', () => {
     expect(found.ok && found.elsewhere.map((row) => row.use)).toContain(british)
   })
 
-  // E5. Two lists say ge is the left dipped beam, two say the right.
-  test.each(['ge', 'ge/sw'])('E5: %s is dipped beam, side not certain', (letters) => {
+  // Two lists say ge is the left dipped beam, two say the right.
+  test.each(['ge', 'ge/sw'])('%s is dipped beam, side not certain', (letters) => {
     const found = findColourUses(read(letters, 'german'), 'German')
     expect(found).toMatchObject({ ok: true, disputed: true })
     expect(found.ok && found.uses.every((row) => row.use.startsWith('dipped beam'))).toBe(true)

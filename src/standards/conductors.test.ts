@@ -27,7 +27,7 @@ function overCopper(ohmPerKm: number, areaMm2: number): number {
 }
 
 describe('published examples', () => {
-  // WE-1. FAA AC 43.13-1B CHG 1, Table 11-7: drop = ohms a foot x feet x amps. The third row prints 3.60 V for 3.555 V.
+  // FAA AC 43.13-1B CHG 1, Table 11-7: drop = ohms a foot x feet x amps. The third row prints 3.60 V for 3.555 V.
   test.each([
     ['6', 107, 20, 0.942, 0.001],
     ['4', 90, 20, 0.504, 0.001],
@@ -38,14 +38,14 @@ describe('published examples', () => {
     expect(Math.abs(ohm * currentA - dropV)).toBeLessThanOrEqual(tolerance)
   })
 
-  // WE-2. FAA AC 43.13-1B CHG 1, Table 11-8, wire 10 at 20 A. Its 19.5 ft row is a misprint and left out.
+  // FAA AC 43.13-1B CHG 1, Table 11-8, wire 10 at 20 A. Its 19.5 ft row is a misprint and left out.
   test.each([[39, 0.98, 1], [156, 3.93, 4], [273, 6.88, 7]])('drop at the longest run of %s ft', (lengthFt, dropV, limitV) => {
     const drop = found({ awg: '10' }, 'aircraft').ohmPerM * lengthFt * metresPerFoot * 20
     expect(Math.abs(drop - dropV)).toBeLessThanOrEqual(0.005)
     expect(drop).toBeLessThan(limitV)
   })
 
-  // WE-3. A tow-bar fitter's cable table: 5 m of one conductor at its rated current.
+  // A tow-bar fitter's cable table: 5 m of one conductor at its rated current.
   test.each([
     ['9/0.30', 5.75, 0.845], ['14/0.30', 8.75, 0.827], ['21/0.30', 12.75, 0.797],
     ['28/0.30', 17.5, 0.823], ['35/0.30', 21.75, 0.816], ['44/0.30', 25.5, 0.765],
@@ -53,7 +53,7 @@ describe('published examples', () => {
     expect(Math.abs(found({ strands }, 'British PVC').ohmPerM * 5 * currentA - dropV)).toBeLessThanOrEqual(0.001)
   })
 
-  // WE-5. A wiring forum's mil-foot example: 60 ft of AWG 10 is 10.4 x 60 / 10380 = 0.060 ohm, and 0.0726 ohm by the NEC
+  // A wiring forum's mil-foot example: 60 ft of AWG 10 is 10.4 x 60 / 10380 = 0.060 ohm, and 0.0726 ohm by the NEC
   // figure at 75 C. The difference is temperature, not error.
   test('mil-foot ohms cold and hot', () => {
     const ohm20 = found({ awg: '10' }).ohmPerM * 60 * metresPerFoot
@@ -61,14 +61,14 @@ describe('published examples', () => {
     expect(Math.abs(ohmAtTemperature(ohm20, 75) - 0.0726)).toBeLessThan(0.0005)
   })
 
-  // WE-18. Wikipedia, American wire gauge, after ASTM B258.
+  // Wikipedia, American wire gauge, after ASTM B258.
   test('AWG end points are exact', () => {
     expect(awgDiameterMm(36) / 25.4).toBeCloseTo(0.005, 9)
     expect(awgDiameterMm(-3) / 25.4).toBeCloseTo(0.46, 7)
     expect(awgDiameterMm(-3) / awgDiameterMm(36)).toBeCloseTo(92, 5)
   })
 
-  // WE-19. HyperPhysics wire table, ohms per 1000 ft, against the table and against geometry and copper alone.
+  // HyperPhysics wire table, ohms per 1000 ft, against the table and against geometry and copper alone.
   test.each([
     ['4/0', 0.049], ['10', 0.9989], ['12', 1.588], ['14', 2.525], ['16', 4.016], ['18', 6.385], ['20', 10.15], ['22', 16.14],
   ])('AWG %s ohms per 1000 ft', (awg, ohmPer1000Ft) => {
@@ -78,16 +78,16 @@ describe('published examples', () => {
     expect(assumed).toBe(false)
   })
 
-  // WE-21. A homework page's example: 5 ohm at 20 C, 0.004041 / K (its own value), 50 C.
+  // A homework page's example: 5 ohm at 20 C, 0.004041 / K (its own value), 50 C.
   test('resistance rises with temperature', () => {
     expect(Math.abs(ohmAtTemperature(5, 50, 0.004041) - 5.606)).toBeLessThanOrEqual(0.001)
     expect(ohmAtTemperature(1, 120)).toBeCloseTo(1.393, 9)
     expect(ohmAtTemperature(1, 20)).toBe(1)
   })
 
-  // WE-22. OpenStax College Physics, a lamp's filament: 0.350 ohm at 20 C, 2850 C (read); 0.0045 / K and the printed 4.8 ohm
+  // OpenStax College Physics, a lamp's filament: 0.350 ohm at 20 C, 2850 C (read); 0.0045 / K and the printed 4.8 ohm
   // from memory of its chapter 20, not read again.
-  test('WE-22: a filament at 2850 C has 4.8 ohm', () => {
+  test('a filament at 2850 C has 4.8 ohm', () => {
     expect(Math.abs(ohmAtTemperature(0.35, 2850, 0.0045) - 4.8)).toBeLessThanOrEqual(0.05)
     expect(ohmAtTemperature(1, 2850, 0.0045)).toBeCloseTo(13.7, 1)
   })

@@ -29,35 +29,35 @@ function point(chart: string, where: Partial<Record<'awg' | 'riseC' | 'altitudeF
 }
 
 describe('published examples', () => {
-  // WE-11. AC 43.13-1B par. 11-68 example 2, p. 11-27: No. 14, 200 C wire in 50 C: 47 A x 0.91 (20,000 ft) = 42.77 A, x 0.6 = 26 A.
-  test('WE-11: free air, altitude and bundle', () => {
+  // AC 43.13-1B par. 11-68 example 2, p. 11-27: No. 14, 200 C wire in 50 C: 47 A x 0.91 (20,000 ft) = 42.77 A, x 0.6 = 26 A.
+  test('free air, altitude and bundle', () => {
     const high = point('free air', { awg: '14', riseC: 150 }) * point('altitude', { altitudeFt: 20000 })
     expect(Math.abs(high - 42.77)).toBeLessThanOrEqual(0.01)
     expect(Math.abs(high * point('bundle', { wires: 8, loadingPct: 60 }) - 26)).toBeLessThanOrEqual(0.5)
     expect(Math.abs(high * bundle(8, 'mil-w-5088l', 60) - 26)).toBeLessThanOrEqual(0.6)
   })
 
-  // WE-12. AC 43.13-1B pp. 11-22, 11-23, 11-27; results from memory: T2 = T1 + (TR - T1) sqrt(I2 / Imax) = 182 C, which the circular
+  // AC 43.13-1B pp. 11-22, 11-23, 11-27; results from memory: T2 = T1 + (TR - T1) sqrt(I2 / Imax) = 182 C, which the circular
   // itself calls too high, and L2 = 254.5 L1 / (234.5 + T2) = 9.5 ft.
-  test('WE-12: a warm conductor shortens the run', () => {
+  test('a warm conductor shortens the run', () => {
     const hotC = 50 + (200 - 50) * Math.sqrt(20 / 26)
     const zeroC = copper.zeroResistanceC.value
     expect(Math.abs(hotC - 182)).toBeLessThanOrEqual(0.5)
     expect(Math.abs((15.5 * (20 - zeroC)) / (hotC - zeroC) - 9.5)).toBeLessThanOrEqual(0.05)
   })
 
-  // WE-13. AC 43.13-1B par. 11-69 example 1, from memory: 10 of No. 20 and 25 of No. 22, 60,000 ft, 20 % loading: 50.6 A in all.
+  // AC 43.13-1B par. 11-69 example 1, from memory: 10 of No. 20 and 25 of No. 22, 60,000 ft, 20 % loading: 50.6 A in all.
   // The example rounds each step to a tenth: 8.4 and 11.2 A in the bundle, 6.6 and 8.8 A at altitude.
-  test('WE-13: a harness of 35 wires', () => {
+  test('a harness of 35 wires', () => {
     const each = (awg: string) => tenths(tenths(point('free air', { awg, riseC: 140 }) * point('bundle', { wires: 35, loadingPct: 20 })) * point('altitude', { altitudeFt: 60000 }))
     expect(each('22')).toBeCloseTo(6.6, 9)
     expect(each('20')).toBeCloseTo(8.8, 9)
     expect(Math.abs((25 * each('22') + 10 * each('20')) * 0.2 - 50.6)).toBeLessThanOrEqual(0.1)
   })
 
-  // WE-14. AC 43.13-1B par. 11-69 example 2, from memory: 12 of No. 12, fully loaded: 29.2 A at 25 C, 26.2 A at 60 C, 23.8 A
+  // AC 43.13-1B par. 11-69 example 2, from memory: 12 of No. 12, fully loaded: 29.2 A at 25 C, 26.2 A at 60 C, 23.8 A
   // of that at 20,000 ft; 350.4 and 285.6 A in all.
-  test('WE-14: a harness of 12 loaded wires', () => {
+  test('a harness of 12 loaded wires', () => {
     const factor = bundle(12, 'mil-w-5088l', 100)
     expect(factor).toBe(point('bundle', { wires: 12, loadingPct: 100 }))
     const [cool, hot] = [175, 140].map((riseC) => point('free air', { awg: '12', riseC }) * factor)
@@ -68,8 +68,8 @@ describe('published examples', () => {
     expect([tenths(cool), tenths(high)].map((amps) => tenths(12 * amps))).toEqual([350.4, 285.6])
   })
 
-  // WE-16. BS 7671:1992 Table 4.3: the square-root rule is within 0.01 of it from 30 to 55 C; 25 C is printed 1.03 against 1.06.
-  test('WE-16: the root of the temperature left', () => {
+  // BS 7671:1992 Table 4.3: the square-root rule is within 0.01 of it from 30 to 55 C; 25 C is printed 1.03 against 1.06.
+  test('the root of the temperature left', () => {
     for (const { ambientC, factor } of britishAmbientRows) {
       const warmth = { limitC: 70, ambientC, ratedAtC: 30 }
       expect(ambient(warmth, 'bs7671')).toBe(factor)

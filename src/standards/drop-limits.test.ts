@@ -6,8 +6,8 @@ import { copper } from './copper-rows.ts'
 import type { DropCircuit } from './drop-limit-rows.ts'
 import { findDropLimit, starterCableLimit } from './drop-limits.ts'
 
-// A6. US Army TM 10-3930-671-24: 0.20 V for each 100 A of a starter circuit; 200 A may lose 0.40 V, which 2.0 milliohms do.
-test('A6: 200 A may lose 0.40 V', () => {
+// US Army TM 10-3930-671-24: 0.20 V for each 100 A of a starter circuit; 200 A may lose 0.40 V, which 2.0 milliohms do.
+test('200 A may lose 0.40 V', () => {
   expect(starterCableLimit(200)).toMatchObject({ source: 'tm-10-3930-671-24', status: 'read' })
   expect(starterCableLimit(200).maxV).toBeCloseTo(0.4, 9)
   expect(200 * 0.0021).toBeGreaterThan(starterCableLimit(200).maxV)
@@ -25,27 +25,27 @@ function limitV(systemV: number, circuit: DropCircuit): number {
   return found.maxV
 }
 
-// A7. US Navy NAVEDTRA 14050 p. 94: a battery cable that drops 0.15 V fails at 6 V and passes at 12 V; a switch at 0.12 V fails.
-test('A7: a battery cable at 6 and 12 V', () => {
+// US Navy NAVEDTRA 14050 p. 94: a battery cable that drops 0.15 V fails at 6 V and passes at 12 V; a switch at 0.12 V fails.
+test('a battery cable at 6 and 12 V', () => {
   expect(0.15).toBeGreaterThan(limitV(6, 'battery cable'))
   expect(0.15).toBeLessThan(limitV(12, 'battery cable'))
   for (const systemV of [6, 12]) expect(0.12).toBeGreaterThan(limitV(systemV, 'starter switch'))
 })
 
-// A8. US Army TM 5-3820-256-24-4 p. 8: 0.25 V from the starter body to the battery's earth post at 160 A fails; 1.56 milliohms.
-test('A8: the earth side while cranking', () => {
+// US Army TM 5-3820-256-24-4 p. 8: 0.25 V from the starter body to the battery's earth post at 160 A fails; 1.56 milliohms.
+test('the earth side while cranking', () => {
   expect(0.25).toBeGreaterThan(limitV(12, 'starter earth'))
   expect(0.25 / 160).toBeCloseTo(0.00156, 5)
 })
 
-// A9. US Army TM 5-3820-256-24-4 p. 9: 0.6 V to the solenoid terminal fails; so does the one switch that drops 0.45 V of it.
-test('A9: the starter control circuit', () => {
+// US Army TM 5-3820-256-24-4 p. 9: 0.6 V to the solenoid terminal fails; so does the one switch that drops 0.45 V of it.
+test('the starter control circuit', () => {
   expect(0.6).toBeGreaterThan(limitV(12, 'starter control'))
   expect(0.45).toBeGreaterThan(limitV(12, 'starter control step'))
 })
 
-// WE-6. AC 43.13-1B par. 11-68 example 1, p. 11-26: 50 ft, 20 A, 28 V: No. 10 drops 1.26 V, No. 8 0.70 V: choose No. 8.
-test('WE-6: the smallest aircraft wire that serves', () => {
+// AC 43.13-1B par. 11-68 example 1, p. 11-26: 50 ft, 20 A, 28 V: No. 10 drops 1.26 V, No. 8 0.70 V: choose No. 8.
+test('the smallest aircraft wire that serves', () => {
   const maxV = limitV(28, 'aircraft equipment')
   const dropsV = aircraftRows.map((row) => ({ awg: row.awg, dropV: (row.ohmPer1000Ft / 1000) * 50 * 20 }))
   expect(dropsV.find(({ awg }) => awg === '10')?.dropV).toBeCloseTo(1.26, 9)

@@ -11,22 +11,22 @@ function isWithin(rate: number, { minPerMin, maxPerMin }: { minPerMin: number; m
 }
 
 describe('published examples', () => {
-  // D1. NHTSA interpretation 01931ztv, SAE J945: 136.8 a minute, above 120, though three cycles in 1.5 s count 120.
-  test('D1: an uneven pattern that fails', () => {
+  // NHTSA interpretation 01931ztv, SAE J945: 136.8 a minute, above 120, though three cycles in 1.5 s count 120.
+  test('an uneven pattern that fails', () => {
     const rate = flashRatePerMin(cycles([160, 200], [160, 200], [160, 620]))
     expect(Math.abs(rate - 136.8)).toBeLessThanOrEqual(0.1)
     expect(isWithin(rate, flasherFigures.variableLoadUs)).toBe(false)
   })
 
-  // D2. NHTSA interpretation GF006498: 107.9 a minute, within the specified rate.
-  test('D2: an uneven pattern that passes', () => {
+  // NHTSA interpretation GF006498: 107.9 a minute, within the specified rate.
+  test('an uneven pattern that passes', () => {
     const rate = flashRatePerMin(cycles([200, 250], [200, 250], [200, 850]))
     expect(Math.abs(rate - 107.9)).toBeLessThanOrEqual(0.1)
     expect(isWithin(rate, flasherFigures.variableLoadUs)).toBe(true)
   })
 
-  // D3. StVZO section 54, the UK inspection manual 1.5, the Swiss VTS art. 79; NHTSA 01931ztv for the fixed-load flasher.
-  test('D3: limits of the rate', () => {
+  // StVZO section 54, the UK inspection manual 1.5, the Swiss VTS art. 79; NHTSA 01931ztv for the fixed-load flasher.
+  test('limits of the rate', () => {
     for (const country of [flasherFigures.germany, flasherFigures.unitedKingdom, flasherFigures.switzerland]) {
       expect([59, 60, 120, 121].map((rate) => isWithin(rate, country))).toEqual([false, true, true, false])
     }

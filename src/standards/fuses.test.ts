@@ -15,12 +15,12 @@ function band(kind: string, printedA: number, multiple: number): (number | 'unkn
 }
 
 describe('published examples', () => {
-  // WE-26. An encyclopedia article on automotive fuses: carried, at once, sustained. Printed = 2 x carried in every row.
-  test.each([[35, 17.5, 40, 'white'], [25, 12.5, 30, 'pink'], [60, 30, 75, 'yellow on red']])('WE-26: British %s A', (printedA, continuousA, blowAtOnceA, colour) => {
+  // An encyclopedia article on automotive fuses: carried, at once, sustained. Printed = 2 x carried in every row.
+  test.each([[35, 17.5, 40, 'white'], [25, 12.5, 30, 'pink'], [60, 30, 75, 'yellow on red']])('British %s A', (printedA, continuousA, blowAtOnceA, colour) => {
     expect(fuse('British', printedA)).toMatchObject({ printedMeans: 'blow', continuousA, blowAtOnceA, blowA: printedA, colours: [colour], assumed: false })
   })
 
-  test('WE-26: printed is twice carried', () => {
+  test('printed is twice carried', () => {
     for (const row of britishFuseRows) expect(row.printedA, row.colour).toBe(2 * row.continuousA)
   })
 })

@@ -15,7 +15,7 @@ function only(name: string, wanted: { voltsV?: number; filament?: Filament } = {
 }
 
 describe('published examples', () => {
-  // B4. Directive 97/24/EC annex 15, P21/5W: 26 W at 6.75 V, 25 W at 13.5 V; tail 6 W at both.
+  // Directive 97/24/EC annex 15, P21/5W: 26 W at 6.75 V, 25 W at 13.5 V; tail 6 W at both.
   test.each([
     [6, 'stop', 3.852], [12, 'stop', 1.852], [6, 'tail', 0.889], [12, 'tail', 0.444],
   ] as const)('P21/5W amps at %s V, %s filament', (voltsV, filament, currentA) => {
@@ -28,7 +28,7 @@ describe('published examples', () => {
     expect(Math.abs(testV! ** 2 / powerW! / hotOhm - 1)).toBeLessThanOrEqual(0.001)
   })
 
-  // B7. A lamp maker's data sheet, trade number 1003: 15 cp, 12 W, 12.8 V is 189 lm and 0.9375 A; lm = 4 pi x cp.
+  // A lamp maker's data sheet, trade number 1003: 15 cp, 12 W, 12.8 V is 189 lm and 0.9375 A; lm = 4 pi x cp.
   test('lamp 1003 in lumens and amps', () => {
     const { testV, powerW, fluxLm } = only('1003')
     expect(Math.abs(powerW! / testV! / 0.9375 - 1)).toBeLessThan(0.005)
@@ -36,7 +36,7 @@ describe('published examples', () => {
     expect(Math.abs(lumensFromCandlepower(15) / 188.5 - 1)).toBeLessThan(0.005)
   })
 
-  // B1. Wikipedia, Lamp rerating: 5 % over-voltage gives current x 1.027, power x 1.081, light x 1.18, life x 0.56 to 0.46.
+  // Wikipedia, Lamp rerating: 5 % over-voltage gives current x 1.027, power x 1.081, light x 1.18, life x 0.56 to 0.46.
   test('exponents at 5 % over-voltage', () => {
     expect(1.05 ** lampExponents.current.value).toBeCloseTo(1.027, 3)
     expect(1.05 ** lampExponents.power.value).toBeCloseTo(1.081, 3)

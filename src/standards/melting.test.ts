@@ -3,9 +3,9 @@ import { copperFuseWireRows, preeceRows, shortTimeRows } from './melting-rows.ts
 import { onderdonkAmps, preeceAmps, shortTimeK } from './melting.ts'
 
 describe('published examples', () => {
-  // WE-24. A page of fuse-wire tables, copper in air, I = 10244 d^1.5 with d in inches: within 1 % from 10 A up; thinner wires are
+  // A page of fuse-wire tables, copper in air, I = 10244 d^1.5 with d in inches: within 1 % from 10 A up; thinner wires are
   // printed to two figures.
-  test('WE-24: copper fuse wire as printed', () => {
+  test('copper fuse wire as printed', () => {
     for (const { currentA, diameterIn } of copperFuseWireRows) {
       const melting = preeceAmps('copper', diameterIn * 25.4)
       expect(melting.ok && Math.abs(melting.amps / currentA - 1), String(currentA)).toBeLessThan(currentA < 10 ? 0.02 : 0.01)
@@ -16,8 +16,8 @@ describe('published examples', () => {
     for (const { metal, ampsPerIn15, ampsPerMm15 } of preeceRows) expect(Math.abs(ampsPerIn15 / 25.4 ** 1.5 / ampsPerMm15 - 1), metal).toBeLessThan(0.001)
   })
 
-  // WE-17. IEC 60364-5-54 and 60364-4-43 Table 43A: k = 115 for PVC, 143 for cross-linked.
-  test('WE-17: short-time constant of copper', () => {
+  // IEC 60364-5-54 and 60364-4-43 Table 43A: k = 115 for PVC, 143 for cross-linked.
+  test('short-time constant of copper', () => {
     for (const { startC, endC, k } of shortTimeRows) expect(Math.abs(shortTimeK(startC, endC) - k)).toBeLessThanOrEqual(0.5)
   })
 

@@ -22,14 +22,14 @@ test('defaults agree with the tables they repeat', () => {
   expect(6 / partDefaults.coil6Ohm.value).toBe(ignition.pointsClosed6V.minA)
 })
 
-// C8. US Army TM 5-3820-233-35/1: 14.3 V charging passes, 15.2 and 13.7 V fail; cut-out 12.8 V passes, 13.6 V fails.
+// US Army TM 5-3820-233-35/1: 14.3 V charging passes, 15.2 and 13.7 V fail; cut-out 12.8 V passes, 13.6 V fails.
 test('regulator and cut-out bands at 12 V', () => {
   const isIn = (band: { minV: number; maxV: number }, volts: number) => volts >= band.minV && volts <= band.maxV
   expect([14.3, 15.2, 13.7].map((volts) => isIn(regulation.dynamo12V, volts))).toEqual([true, false, false])
   expect([12.8, 13.6].map((volts) => isIn(regulation.cutOutClose12V, volts))).toEqual([true, false])
 })
 
-// A7. US Navy NAVEDTRA 14050 p. 94: a battery cable may drop 0.1 V at 6 V and 0.2 V at 12 V.
+// US Navy NAVEDTRA 14050 p. 94: a battery cable may drop 0.1 V at 6 V and 0.2 V at 12 V.
 test('battery cable limits while cranking', () => {
   const limits = dropLimitRows.filter((row) => row.path === 'each battery cable while cranking')
   expect(limits.map((row) => [row.systemsV, row.maxV])).toEqual([[[6], 0.1], [[12], 0.2]])

@@ -15,7 +15,7 @@ function newer(old: string): string[] {
 }
 
 describe('older and newer names', () => {
-  // E1. A truck club's table of old and new terminal markings.
+  // A truck club's table of old and new terminal markings.
   test.each([
     ['54d', ['53']], ['54L', ['49a']], ['30/51', ['30', '87', '88']], ['15/54', ['15', '49', '54']], ['85d', ['31b']], ['H', ['71']],
     ['N', ['55']], ['SBL', ['L54']], ['K1', ['C', 'C2']], ['30h', ['45', '45a']], ['D+/61', ['D+']],
@@ -84,7 +84,7 @@ describe('meaning of a marking', () => {
   })
 })
 
-// E2. A magazine photo caption: at rest 30-87a closed, energised 30-87 closed; winding 86 live, 85 earth.
+// A magazine photo caption: at rest 30-87a closed, energised 30-87 closed; winding 86 live, 85 earth.
 test('a plug-in relay has 30 common', () => {
   expect(relayUsages[0]).toMatchObject({ common: '30', normallyOpen: '87', normallyClosed: '87a', windingLive: '86', windingEarth: '85' })
 })

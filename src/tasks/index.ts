@@ -9,11 +9,12 @@ export const loadTask = {
 
 export type { CheckedWiring } from './check-vehicle.ts'
 export type { Facts, Picked } from './live-facts.ts'
-export type { AssumedLine, Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
+export type { Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
 export type { MeterAnswer, MeterReading, MeterWords } from './meter-vehicle.ts'
 export type { OpenedVehicle } from './open-vehicle.ts'
 export type { SettingWords } from './read-setting.ts'
 export type { NameRefusal } from './refusal.ts'
 export type { SolvedStep, SolvedSteps, SolveWords } from './solve-vehicle.ts'
+export type { AssumedLine } from '../record/index.ts'
 export type { Setting, Solution, SolvedSetting } from '../circuit/index.ts'
 export type { VehicleChoices } from './vehicle-choices.ts'

@@ -1,7 +1,7 @@
 import { describeConductor, type SolvedSetting } from '../circuit/index.ts'
-import { positionOf, sayAmps, wireColour, wireSize, type WireColour } from '../draw/index.ts'
+import { positionOf, sayAmps, wireColour, type WireColour } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
-import { innerId, type PartModel, type WiringPart, type WiringWire } from '../record/index.ts'
+import { innerId, wireSize, type PartModel, type WiringPart, type WiringWire } from '../record/index.ts'
 import type { LiveVehicle } from './live-vehicle.ts'
 
 /** What has been clicked: a wire, a part or a splice, by id. */

@@ -3,7 +3,9 @@ import {
 } from '../circuit/index.ts'
 import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
-import { innerId, titleOf, type AxisSpec, type Vehicle, type Wiring, type WiringRecord } from '../record/index.ts'
+import {
+  innerId, sayAssumed as groupAssumed, titleOf, type AssumedLine, type AxisSpec, type Vehicle, type Wiring, type WiringRecord,
+} from '../record/index.ts'
 import { openVehicle } from './open-vehicle.ts'
 import { firstVehicle, readChoices, type VehicleChoices } from './vehicle-choices.ts'
 
@@ -124,7 +126,7 @@ function sayStanding({ network }: Circuit, solved: SolvedSetting, state: Standin
   const moved = Object.keys(state.states).filter((key) => state.states[key] !== solved.states[key]).map((key) => `${title(key)} ${state.states[key]}`)
   const lit = Object.keys(state.lamps).filter((key) => state.lamps[key].class !== solved.lamps[key]?.class).map((key) => `${title(key)} ${state.lamps[key].class}`)
   const said = [...moved, ...sourcesApart(network, solved, state), ...lit].slice(0, 4)
-  return `Another state can stand in this setting (${state.name})${said.length > 0 ? `: ${said.join(', ')}` : ''}.`
+  return `This setting can also stand otherwise: ${state.said}${said.length > 0 ? ` (${said.join(', ')})` : ''}.`
 }
 
 /** Batteries and generators that give or take another current than in the state shown, by more than half an ampere. */
@@ -138,28 +140,6 @@ function sourcesApart({ parts }: Network, solved: Solution, state: Solution): st
 }
 
 /** Values that nobody stated and the answer rests on, alike ones together. */
-export interface AssumedLine { readonly said: string; readonly where: readonly string[] }
-
 export function sayAssumed({ circuit }: LiveVehicle): AssumedLine[] {
-  const lines = new Map<string, string[]>()
-  for (const { path, value, why, source } of circuit.network.assumed) {
-    const shown = typeof value === 'number' ? String(Math.round(value * 1e4) / 1e4) : String(value)
-    const said = `${sayValue(lastWord(path), shown)}: ${why} (${source})`
-    lines.set(said, [...lines.get(said) ?? [], path])
-  }
-  return [...lines].map(([said, where]) => ({ said, where })).sort((a, b) => b.where.length - a.where.length)
-}
-
-const lastWord = (path: string) => path.split('.').at(-1) ?? path
-
-const UNITS: Readonly<Record<string, string>> = { ohm: 'Ω', v: 'V', a: 'A', w: 'W', mm: 'mm', mm2: 'mm²', c: '°C', s: 's' }
-
-/** A field and its value in words: `jointOhm` 0.002 is a joint of 0.002 Ω. */
-function sayValue(field: string, shown: string): string {
-  if (field === 'ohmPerM') return `Resistance of a metre ${shown} Ω`
-  if (field === 'ohm') return `Resistance ${shown} Ω`
-  const words = field.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase().split(' ')
-  const unit = words.length > 1 ? UNITS[words[words.length - 1]] : undefined
-  const name = (unit === undefined ? words : words.slice(0, -1)).join(' ')
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)} ${shown}${unit === undefined ? '' : ` ${unit}`}`
+  return groupAssumed(circuit.network.assumed)
 }

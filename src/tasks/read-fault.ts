@@ -1,4 +1,5 @@
 import type { Circuit, Fault, Network } from '../circuit/index.ts'
+import { nameOf } from '../record/index.ts'
 import { given, refuseForm, refuseName, type Read } from './refusal.ts'
 import { splitPair } from './read-setting.ts'
 
@@ -69,6 +70,6 @@ function readHold(rest: string, network: Network): Read<Fault> {
   const own = states.filter(({ id }) => id === name || id.startsWith(`${name}.`))
   if (own.length === 0) return refuseName('part with a state', name, [...states.map(({ id }) => id), ...phases.map(({ part }) => parts[part].id)], wiring.leftOut)
   const found = own.find(({ spec }) => spec.values.includes(value))
-  if (!found) return refuseName(`state of ${name}`, value, own.flatMap(({ spec }) => spec.values))
+  if (!found) return refuseName(`state of ${nameOf(name, wiring)}`, value, own.flatMap(({ spec }) => spec.values))
   return given({ kind: 'hold', part: parts[found.part].id, state: found.spec.id, value })
 }

@@ -1,4 +1,5 @@
 import type { Circuit, EngineState, NetAxis, Setting } from '../circuit/index.ts'
+import { ENGINE_STATES, nameOf } from '../record/index.ts'
 import { given, refuseForm, refuseName, type Read } from './refusal.ts'
 
 /** A setting in words, as the command line or the page gives it. */
@@ -11,8 +12,6 @@ export interface SettingWords {
   readonly phase: readonly string[]
 }
 
-export const ENGINE_STATES = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise'] as const
-
 /** The setting that the words mean in this circuit, or the first that means nothing with the valid names. */
 export function readSetting(words: SettingWords, circuit: Circuit): Read<Setting> {
   const engine = readEngine(words.engine ?? 'stopped')
@@ -24,7 +23,7 @@ export function readSetting(words: SettingWords, circuit: Circuit): Read<Setting
     const one = readPosition(word, circuit.network)
     if (!one.ok) return one
     const { axis, position } = one.value
-    if (Object.hasOwn(controls, axis) && controls[axis] !== position) return refuseForm(`${axis} is set twice, to ${controls[axis]} and to ${position}`)
+    if (Object.hasOwn(controls, axis) && controls[axis] !== position) return refuseForm(`${nameOf(axis, circuit.network.wiring)} is set twice, to ${controls[axis]} and to ${position}`)
     controls[axis] = position
   }
   const phases: Record<string, string> = {}
@@ -60,18 +59,18 @@ function readPosition(word: string, network: Circuit['network']): Read<{ axis: s
     const value = Number(pair[1])
     const { from, to } = spec.range
     if (pair[1].trim() !== '' && value >= Math.min(from, to) && value <= Math.max(from, to)) return given({ axis: id, position: value })
-    return refuseForm(`${id} takes a number from ${from} to ${to}, not "${pair[1]}"`)
+    return refuseForm(`${nameOf(id, network.wiring)} takes a number from ${from} to ${to}, not "${pair[1]}"`)
   }
   if (spec.positions.includes(pair[1])) return given({ axis: id, position: pair[1] })
-  return refuseName(`position of ${id}`, pair[1], spec.positions)
+  return refuseName(`position of ${nameOf(id, network.wiring)}`, pair[1], spec.positions)
 }
 
-function findAxis(name: string, { axes, wiring: { leftOut } }: Circuit['network']): Read<NetAxis> {
+function findAxis(name: string, { axes, wiring }: Circuit['network']): Read<NetAxis> {
   const exact = axes.filter(({ id }) => id === name)
   const found = exact.length ? exact : axes.filter(({ id }) => id.startsWith(`${name}.`))
   if (found.length === 1) return given(found[0])
-  if (found.length > 1) return refuseForm(`${name} has several axes: name one`, found.map(({ id }) => id))
-  return refuseName('control', name, axes.map(({ id }) => id), leftOut)
+  if (found.length > 1) return refuseForm(`${nameOf(name, wiring)} has several controls: name one`, found.map(({ id }) => id))
+  return refuseName('control', name, axes.map(({ id }) => id), wiring.leftOut)
 }
 
 function readPhase(word: string, circuit: Circuit): Read<{ part: string; phase: string }> {
@@ -80,6 +79,6 @@ function readPhase(word: string, circuit: Circuit): Read<{ part: string; phase: 
   const { phases, parts } = circuit.network
   const found = phases.find(({ part }) => parts[part].id === pair[0])
   if (!found) return refuseName('part with phases', pair[0], phases.map(({ part }) => parts[part].id))
-  if (!found.spec.names.includes(pair[1])) return refuseName(`phase of ${pair[0]}`, pair[1], found.spec.names)
+  if (!found.spec.names.includes(pair[1])) return refuseName(`phase of ${nameOf(pair[0], circuit.network.wiring)}`, pair[1], found.spec.names)
   return given({ part: pair[0], phase: pair[1] })
 }

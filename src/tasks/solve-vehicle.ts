@@ -1,6 +1,8 @@
-import { layFaults, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type SolvedSetting } from '../circuit/index.ts'
+import {
+  bearsOn, layFaults, listCarrying, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type Solution, type SolvedSetting,
+} from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
-import { checkShape, listOutside, type Params, type Wiring } from '../record/index.ts'
+import { checkShape, listOutside, type Assumption, type Params, type Wiring } from '../record/index.ts'
 import { readFault } from './read-fault.ts'
 import { readAll, refuseForm, type NameRefusal, type Read } from './refusal.ts'
 import { readSetting, type SettingWords } from './read-setting.ts'
@@ -14,7 +16,13 @@ export interface SolvedStep extends SolvedSetting {
   readonly faults: readonly LaidFault[]
   /** Controls that the engine moved from where they rest, by `control.axis`. */
   readonly followed: Readonly<Record<string, string | number>>
+  /** The point that reads 0 V: the metal that carries the battery's earth lead, else its earthed post. */
+  readonly reference: string
+  readonly assumed: readonly WeighedAssumption[]
 }
+
+/** `bears`: what it was assumed of carries current in this answer, or it is assumed of the vehicle as a whole. */
+export interface WeighedAssumption extends Assumption { readonly bears: boolean }
 
 export interface SolvedSteps { readonly circuit: Circuit; readonly settings: readonly Setting[]; readonly steps: readonly SolvedStep[]; readonly condition: Condition }
 
@@ -31,10 +39,22 @@ export function solveVehicle(wiring: Wiring, words: SolveWords, onProgress?: (sa
     const one = solveSetting(circuit, setting, { onProgress: say, ...(condition ? { from: condition, fromSetting: settings[i - 1] } : {}) })
     condition = one.condition
     const { setting: of, ...rest } = one.solved
-    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), ...rest })
+    const assumed = weighAssumed(circuit, listCarrying(circuit, listSolutions(one.solved)))
+    const { points, reference } = circuit.network
+    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), reference: points[reference], ...rest, assumed })
   })
   if (!condition) return refuseForm('there is no setting to solve')
   return { ok: true, value: { circuit, settings, steps, condition } }
+}
+
+/** Whatever the setting shows in turn: a flasher's dark phase carries other currents than its lit one. */
+function listSolutions(solved: SolvedSetting): Solution[] {
+  return [solved, ...solved.cycle ?? [], ...Object.values(solved.phases).flatMap(({ solutions = [] }) => solutions), ...solved.standing]
+}
+
+/** All assumptions of a circuit, each with whether it bears on an answer in which these carry current. */
+export function weighAssumed({ network: { assumed } }: Circuit, carrying: ReadonlySet<string>): WeighedAssumption[] {
+  return assumed.map((one) => ({ ...one, bears: bearsOn(one, carrying) }))
 }
 
 function findFollowed({ network: { axes } }: Circuit, { positions, setting: { controls } }: SolvedSetting): Record<string, string | number> {

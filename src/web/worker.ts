@@ -1,4 +1,5 @@
-import { wireColour, wireSize, type DrawnGroup } from '../draw/index.ts'
+import { wireColour, type DrawnGroup } from '../draw/index.ts'
+import { wireSize } from '../record/index.ts'
 import { loadTask, type Before, type LiveVehicle, type Picked, type Setting, type SolvedSetting } from '../tasks/index.ts'
 import { readSetting, readVehicle, type AddressWords, type ReadSetting } from './address.ts'
 import type { Answer, Ask, Drawn, DrawingSize, Findable, OpenedPage, View } from './messages.ts'

@@ -1,6 +1,5 @@
-import type { Circuit, EngineState, Setting } from '../../src/circuit/index.ts'
-
-const ENGINES: readonly EngineState[] = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise']
+import type { Circuit, Setting } from '../../src/circuit/index.ts'
+import { ENGINE_STATES } from '../../src/record/index.ts'
 
 /** A whole setting by chance: every axis at one of its positions, or anywhere in its range; engine and battery too. */
 export function randomSetting({ network }: Circuit, chance: () => number): Setting {
@@ -8,6 +7,6 @@ export function randomSetting({ network }: Circuit, chance: () => number): Setti
   return {
     controls: Object.fromEntries(network.axes.map(({ id, spec }) =>
       [id, spec.range ? spec.range.from + chance() * (spec.range.to - spec.range.from) : pick(spec.positions)])),
-    engine: pick(ENGINES), battery: pick(['full', 'low'] as const), phases: {},
+    engine: pick(ENGINE_STATES), battery: pick(['full', 'low'] as const), phases: {},
   }
 }

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { afterEach, describe, expect, it, vi } from 'vitest'
-import { HELP } from '../../src/cli/help.ts'
+import { HELP, HELP_OF } from '../../src/cli/help.ts'
 import { runCommand } from '../../src/cli/run-command.ts'
 import { partKinds } from '../../src/parts/index.ts'
 import { readRecord, recordJsonSchema } from '../../src/record/index.ts'
@@ -85,11 +85,11 @@ describe('documents', () => {
     expect(Math.abs(amps)).toBeGreaterThan(1)
   })
 
-  const commands = [...['README.md', 'docs/first-record.md'].flatMap((path) => commandsIn(read(path), /^npm run -s loomwright --/)), ...commandsIn(HELP, /^loomwright (?=(check|solve|meter) examples)/)]
+  const commands = [...['README.md', 'docs/first-record.md'].flatMap((path) => commandsIn(read(path), /^npm run -s loomwright --/)), ...commandsIn([HELP, ...Object.values(HELP_OF)].join('\n'), /^loomwright (?=(check|solve|meter) examples)/)]
   it.each(commands.map((args) => [args.join(' '), args] as const))('loomwright %s ends well and prints', async (_, args) => {
     let printed = ''
     const at = args.map((word) => (word.startsWith('examples/') ? fileURLToPath(new URL(word, root)) : word))
-    const code = await runCommand(at, { print: (text) => { printed += text }, complain: (text) => { printed += text }, progress: () => undefined }, HELP)
+    const code = await runCommand(at, { print: (text) => { printed += text }, complain: (text) => { printed += text }, progress: () => undefined })
     expect(printed.length).toBeGreaterThan(60)
     expect(code, printed).toBe(0)
   })

@@ -67,6 +67,15 @@ describe('size', () => {
     expect(readRecord(brackets.slice(1), partKinds)).toMatchObject({ problems: [{ expected: 'at most 100 levels of nesting' }] })
   })
 
+  test.each([
+    ['a million keys', `{${Array.from({ length: 1e6 }, (_, i) => `"k${i}":1`).join(',')}}`, 'the document: this holds more than 20000 entries'],
+    ['one key a million times', `{"wires":{${'"w1":1,'.repeat(1e6)}`, 'wires: this holds more than 20000 entries'],
+    ['three million numbers', `[${'1.5,'.repeat(3e6)}1]`, 'the document: this holds more than 1000000 values'],
+    ['nine million lists', `[${'[[[[[]]]]],'.repeat(1.8e6)}1]`, 'the document: this holds more than 1000000 values'],
+  ])('%s are refused for their number', async (_name, text, said) => {
+    expect(await runOn(text, 'check')).toMatchObject({ code: 2, said: expect.stringContaining(said) as string })
+  })
+
   test.each([['[', ']'], ['{"a":', '}']])('101 levels of %s are refused, 100 are read', (open, close) => {
     const nested = (levels: number) => readRecord(open.repeat(levels) + '1' + close.repeat(levels), partKinds)
     expect(nested(101)).toMatchObject({ count: 1, problems: [{ expected: 'at most 100 levels of nesting' }] })

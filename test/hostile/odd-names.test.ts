@@ -116,6 +116,6 @@ test('keys written twice are told wherever they stand', () => {
 
 test('names that cannot be seen are shown in quotes', () => {
   const sentences = (key: string) => problemsOf(JSON.stringify({ ...PLAIN, [key]: 1 })).map(({ sentence }) => sentence)
-  expect(sentences('')).toEqual(['"": "" is not known here.'])
-  expect(sentences('\u202Ea\u001b[2J')).toEqual(['"\\u202ea\\u001b[2J": "\\u202ea\\u001b[2J" is not known here.'])
+  expect(sentences('')[0]).toMatch(/^"": "" is not known here; there are format, version, /)
+  expect(sentences('\u202Ea\u001b[2J')[0]).toContain('"\\u202ea\\u001b[2J": "\\u202ea\\u001b[2J" is not known here; ')
 })

@@ -2,7 +2,6 @@
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { HELP } from '../../src/cli/help.ts'
 import { runCommand } from '../../src/cli/run-command.ts'
 
 export interface Ran { readonly code: number; readonly printed: string; readonly said: string }
@@ -18,7 +17,7 @@ export async function runOn(content: string | Uint8Array, command: string, ...mo
 
 export async function run(...args: readonly string[]): Promise<Ran> {
   const printed: string[] = [], said: string[] = []
-  const code = await runCommand(args, { print: (text) => { printed.push(text) }, complain: (text) => { said.push(text) }, progress: () => undefined }, HELP)
+  const code = await runCommand(args, { print: (text) => { printed.push(text) }, complain: (text) => { said.push(text) }, progress: () => undefined })
   return { code, printed: printed.join('\n'), said: said.join('\n') }
 }
 

@@ -22,7 +22,7 @@ function innerOhm(params: Params, supply: Supply = '12-'): number {
 }
 
 describe('a battery', () => {
-  // C1. A battery maker's table of charge and rest volts at 80 °F (26.7 °C).
+  // A battery maker's table of charge and rest volts at 80 °F (26.7 °C).
   it.each([[100, 12.65], [75, 12.45], [50, 12.24], [25, 12.06], [0, 11.89]])('at %s per cent charge rests at %s V', (chargePercent, volts) => {
     expect(restV({ chargePercent, tempC: 26.7 })).toBeCloseTo(volts, 6)
     expect(restV({ chargePercent, tempC: 26.7 }, '6-')).toBeCloseTo(volts / 2, 6)

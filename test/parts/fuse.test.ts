@@ -36,7 +36,7 @@ describe('a fuse', () => {
     expect(after.solved.voltages['link:out']).toBeNull()
   })
 
-  // WE-26, a table of British three-rating fuses: carried, printed (what blows it if sustained), at once.
+  // a table of British three-rating fuses: carried, printed (what blows it if sustained), at once.
   it.each([[12.5, 25, 30], [17.5, 35, 40], [30, 60, 75]])('of %s A continuous is printed %s A', (carriedA, printedA, atOnceA) => {
     expect([carriedA, printedA - 0.5, printedA + 0.5, atOnceA].map((amps) => element(amps, { ratingA: printedA, ratingMeans: 'blow' }))).toEqual(['whole', 'whole', 'blown', 'blown'])
     expect(printedA).toBe(2 * carriedA)

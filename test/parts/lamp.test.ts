@@ -32,12 +32,12 @@ describe('a filament lamp', () => {
     for (const volts of [12, 6, 1]) expect(amps({ ...bulb, powerW: 12 }, volts) / amps(bulb, volts)).toBeCloseTo(0.5, 3)
   })
 
-  // B2. A site on lamp technology: 1 % less volts is about 3.5 % less light.
+  // A site on lamp technology: 1 % less volts is about 3.5 % less light.
   it('loses light with a high power of its volts', () => {
     expect(Math.abs(1 - solved(lit(bulb, 11.88)).lamps.lamp.light - 0.035)).toBeLessThan(0.003)
   })
 
-  // B4. Directive 97/24/EC annex 15, P21/5W: 25 W and 6 W at 13.5 V; 26 W and 6 W at 6.75 V.
+  // Directive 97/24/EC annex 15, P21/5W: 25 W and 6 W at 13.5 V; 26 W and 6 W at 6.75 V.
   it.each([['12-', 13.5, 1.852, 0.444], ['6-', 6.75, 3.852, 0.889]] as const)('of a known category on %s has its test figures', (supply, volts, stopA, tailA) => {
     const { elements, lamps } = solved(lit({ bulb: 'P21/5W', filaments: { stop: {}, tail: {} } }, volts, ['stop', 'tail'], supply))
     expect(elements['lamp.stop'].amps).toBeCloseTo(stopA, 2)

@@ -12,7 +12,7 @@ const restV = (params: Params) => loaded(params, 1e9).volts!
 const innerOhm = (params: Params) => restV(params) / loaded(params, 1).amps! - 1
 
 // Source: OpenStax College Physics 21.2, parts a to d. 12.0 V behind 0.100 Ω, in d behind 0.500 Ω. Tolerance 0.5 %.
-test('WE-28: internal resistance takes its share under load', () => {
+test('internal resistance takes its share under load', () => {
   const light = loaded({ emfV: 12, ohm: 0.1 }, 10)
   expectWithin(light.amps, 1.188, 0.5)
   expectWithin(light.volts, 11.9, 0.5)
@@ -31,7 +31,7 @@ const cold = (ohmAtMinus18: number) => ({ ohm: ohmAtMinus18 / 1.38, tempC: -18 }
 
 // Source: a battery maker's page of questions: rated at 600 A, it gives 600 A for 30 s at 0 °F before it falls to 7.20 V.
 // Own arithmetic: (12.65 − 7.2)/600 = 9.1 mΩ at most; it gives 600 A into 7.2 V/600 A = 12 mΩ.
-test('WE-30: 600 cranking amps end at 7.20 V', () => {
+test('600 cranking amps end at 7.20 V', () => {
   expect(batteryRules.crankingRatingEndV.value).toBe(7.2)
   const boundMohm = crankingBoundMohm(600, 12.65)
   expect(boundMohm).toBeCloseTo(9.1, 1)
@@ -47,7 +47,7 @@ test('WE-30: 600 cranking amps end at 7.20 V', () => {
 // on the product's mild day of 20 °C. (Its 6 V column is left out: it prints 6.0 V for 25 % and for empty.)
 test.each([
   [100, 12.65, 1.265], [75, 12.45, 1.225], [50, 12.24, 1.19], [25, 12.06, 1.155], [0, 11.89, 1.12],
-])('WE-31: %s per cent charge rests at %s V, gravity %s', (chargePercent, volts, gravity) => {
+])('%s per cent charge rests at %s V, gravity %s', (chargePercent, volts, gravity) => {
   for (const tempC of [27, 20]) expect(Math.abs(restV({ chargePercent, tempC }) - volts)).toBeLessThanOrEqual(0.05)
   expect(Math.abs(chargeAtRestVolts(6, volts) - chargePercent)).toBeLessThan(0.5)
   expect(restVoltsRows.find(({ socPct }) => socPct === chargePercent)!.gravity).toBe(gravity)
@@ -55,7 +55,7 @@ test.each([
 
 // Source: worked out for this project from the rating's definition in a technicians' study guide: 400 A, 12.6 V at rest,
 // 7.2 V at the end at −18 °C: at most 13.5 mΩ. Tolerance 0.1 mΩ.
-test('C6: 400 cranking amps bound it at 13.5 milliohm', () => {
+test('400 cranking amps bound it at 13.5 milliohm', () => {
   expect(Math.abs(crankingBoundMohm(400, 12.6) - 13.5)).toBeLessThan(0.1)
   // 7.2 V/400 A = 18 mΩ; one of 14 mΩ would end at 12.6 x 18/32 = 7.09 V.
   expectWithin(loaded({ emfV: 12.6, ...cold(0.0135) }, 0.018).amps, 400, 0.1)
@@ -67,7 +67,7 @@ test('C6: 400 cranking amps bound it at 13.5 milliohm', () => {
 })
 
 // Source: US Army TM 9-8000, lighting page: two headlamps of 4 A each run an 80 Ah battery down in about 10 h. Tolerance 5 %.
-test('B8: two lamps of 4 A empty 80 Ah in 10 h', () => {
+test('two lamps of 4 A empty 80 Ah in 10 h', () => {
   const headlamps = [lamp('left', 48, 12), lamp('right', 48, 12)]
   const { amps } = onBattery({ emfV: 12, ohm: 0 }, headlamps).solve().solved.wires['w-feed']
   expectWithin(amps, 8, 0.1)

@@ -3,12 +3,12 @@ import { expect, test } from 'vitest'
 import { battery, lamp, openPlan, resistor } from '../builders/on-battery.ts'
 import { fixing, link, part } from '../builders/record.ts'
 
-// WE-26. Source: a table of British fuses of three ratings, read through an owners' mailing list; a club page confirms that the
+// Source: a table of British fuses of three ratings, read through an owners' mailing list; a club page confirms that the
 // printed 35 A is 17.5 A continuous.
 test.each([
   ['what they carry', [12.5, 17.5, 30], ['whole', 'whole', 'whole']], ['their print, sustained', [25.5, 35.5, 60.5], ['blown', 'blown', 'blown']],
   ['what blows them at once', [30, 40, 75], ['blown', 'blown', 'blown']], ['one more than its print', [12.5, 35.5, 30], ['whole', 'blown', 'whole']],
-] as const)('WE-26: British fuses of 25, 35 and 60 A on %s', (_, amps, expected) => {
+] as const)('British fuses of 25, 35 and 60 A on %s', (_, amps, expected) => {
   const ids = ['pink', 'white', 'yellow'] as const
   const vehicle = openPlan({
     assume: { jointOhm: 0, fuseOhm: 0, fixingOhm: 0 },
@@ -23,9 +23,9 @@ test.each([
   expect(ids.map((id) => states[`box.${id}-element`])).toEqual(expected)
 })
 
-// E6. Source: StVZO section 53 (1): the two required tail lamps must not share one fuse. What the rule is for is solved here; the
+// Source: StVZO section 53 (1): the two required tail lamps must not share one fuse. What the rule is for is solved here; the
 // rule itself is a finding.
-test('E6: tail lamps on one fuse go dark together', () => {
+test('tail lamps on one fuse go dark together', () => {
   const litWithout = (fuse: string, right: 'A' | 'B') => {
     const { lamps } = openPlan({
       parts: [battery({ emfV: 12, ohm: 0 }), part('box', 'fuse', { ratingA: 8, ways: { A: { from: 'bar', to: 'A' }, B: { from: 'bar', to: 'B' } } }), lamp('left', 5, 12), lamp('right', 5, 12)],

@@ -20,7 +20,7 @@ function twoLamps(emfV: number, powerW: number, feedOhm: number, earthOhm: numbe
 
 // Source: worked out for this project with a power-law lamp; P21W figures from memory of UN R37.
 // 0.25 Ω in the common earth of two P21W, 13.5 V and 26.5 W, then 6.75 V and 27.6 W. Tolerance 1 %.
-test('B9: one bad earth hurts 6 V far more', () => {
+test('one bad earth hurts 6 V far more', () => {
   const twelve = twoLamps(13.5, 26.5, 0, 0.25).solve().solved
   expectWithin(twelve.wires['w-feed'].amps, 3.773, 1)
   expectWithin(twelve.voltages.shell, 0.943, 1)
@@ -48,7 +48,7 @@ function lostShell(stop: Load, tail: Load, ends: readonly [string, string]): Ope
 
 // Source: worked out for this project with a power-law lamp. P21W 26.5 W and R5W 5.5 W at 13.5 V, the
 // common earth open, the tail feed earthed through next to nothing. Tolerance 2 %.
-test('B10: a lost cluster earth feeds back', () => {
+test('a lost cluster earth feeds back', () => {
   const { lamps, wires } = lostShell(lamp('stop', 26.5, 13.5), lamp('tail', 5.5, 13.5), ['in', 'out']).solve().solved
   expectWithin(wires['w-stop'].amps, 0.395, 2)
   expectWithin(lamps.stop.volts, 0.732, 2)
@@ -63,7 +63,7 @@ test('B10: a lost cluster earth feeds back', () => {
 
 // Source: worked out for this project with a power-law lamp. 13.2 V, 0.10 Ω of common feed, two H4 main
 // beams of 75 W at 13.2 V. Tolerance 1 %.
-test('B11: 0.10 ohm take 1.08 V from two main beams', () => {
+test('0.10 ohm take 1.08 V from two main beams', () => {
   const { wires, lamps } = twoLamps(13.2, 75, 0.1, 0).solve().solved
   expectWithin(wires['w-feed'].amps, 10.84, 1)
   expectWithin(wires['w-feed'].dropV, 1.084, 1)

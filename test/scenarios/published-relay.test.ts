@@ -37,7 +37,7 @@ const asPrinted = { live: '86', earth: '85' }, changedEnds = { live: '85', earth
 
 // Source: a magazine photo caption, and a component-maker catalogue 2010/2011, p. 76. At rest 30-87a closed and 30-87 open,
 // energised 30-87 closed and 30-87a open. (The lamps' 21 W are common practice, no source.)
-test('E2: a relay changes over from 87a to 87', () => {
+test('a relay changes over from 87a to 87', () => {
   const relay = changeOver({ ...asPrinted, diode: false })
   expect(relay('off')).toMatchObject({ lit: ['broken'], dark: ['made'], coilA: 0 })
   expect(relay('on')).toMatchObject({ lit: ['made'], dark: ['broken'], fuse: 'whole' })
@@ -46,7 +46,7 @@ test('E2: a relay changes over from 87a to 87', () => {
 })
 
 // Source: the same: winding 86 live, 85 earth; which is which matters only with a diode.
-test('E2: winding ends matter only with a diode', () => {
+test('winding ends matter only with a diode', () => {
   expect(changeOver({ ...changedEnds, diode: false })('on')).toMatchObject({ lit: ['made'], fuse: 'whole' })
   expect(changeOver({ ...asPrinted, diode: true })('on')).toMatchObject({ lit: ['made'], fuse: 'whole' })
   expect(changeOver({ ...changedEnds, diode: true })('on')).toMatchObject({ lit: ['broken'], fuse: 'blown' })

@@ -8,7 +8,7 @@ import type { OpenVehicle } from '../records/open-vehicle.ts'
 
 // Source: OpenStax College Physics, the starter problem, with the answers of a solutions page. Tolerance 0.1 %.
 // 12.0 V behind 0.0100 Ω, starter 0.0500 Ω. (A battery's least resistance in the product is 0.1 mΩ.)
-test('A1: a starter with good joints takes 200 A', () => {
+test('a starter with good joints takes 200 A', () => {
   const { starter } = onBattery({ emfV: 12, ohm: 0.01 }, [resistor('starter', 0.05)]).solve().solved.elements
   expectWithin(starter.amps, 200, 0.1)
   expectWithin(starter.volts, 10, 0.1)
@@ -16,7 +16,7 @@ test('A1: a starter with good joints takes 200 A', () => {
 })
 
 // Source: the same problem, second part: 0.0900 Ω of corrosion in series.
-test('A2: a corroded connection leaves it 80 A', () => {
+test('a corroded connection leaves it 80 A', () => {
   const { elements, wires, voltages } = onBattery({ emfV: 12, ohm: 0.01 }, [resistor('starter', 0.05)], 0.09).solve().solved
   expectWithin(elements.starter.amps, 80, 0.1)
   expectWithin(elements.starter.volts, 4, 0.1)
@@ -28,7 +28,7 @@ test('A2: a corroded connection leaves it 80 A', () => {
 
 // Source: a university physics textbook problem, inputs only. 12.5 V behind 0.02 Ω, starter 0.15 Ω, then 0.10 Ω of
 // corrosion in series: P = (12.5/0.17)² x 0.15 = 811.0 W, P/P0 = (0.17/0.27)² = 0.3964. Tolerance 0.1 %.
-test('A3: corrosion leaves the starter 40 % of its power', () => {
+test('corrosion leaves the starter 40 % of its power', () => {
   const watts = (corrosionOhm: number) => {
     const { volts, amps } = onBattery({ emfV: 12.5, ohm: 0.02 }, [resistor('starter', 0.15)], corrosionOhm).solve().solved.elements.starter
     return volts! * amps!
@@ -55,7 +55,7 @@ function voltsWithStarter(vehicle: OpenVehicle, starterA: number): number {
 
 // Source: a university physics textbook problem, inputs only. 12.6 V behind 0.080 Ω, lamps of a fixed 5.00 Ω, starter 35.0 A.
 // At the shared node V = (12.6 − 0.080 x 35)/(1 + 0.080/5) = 9.6457 V. Tolerance 0.1 %.
-test('A4: headlamps fall to 9.65 V while cranking', () => {
+test('headlamps fall to 9.65 V while cranking', () => {
   const weak = { emfV: 12.6, ohm: 0.08 }, lamps = resistor('lamps', 5)
   expectWithin(onBattery(weak, [lamps]).solve().solved.elements.lamps.volts, 12.4, 0.1)
   expectWithin(voltsWithStarter(onBattery(weak, [lamps, resistor('starter', 1)]), 35), 9.65, 0.1)
@@ -63,7 +63,7 @@ test('A4: headlamps fall to 9.65 V while cranking', () => {
 
 // Source: a worked textbook problem on a homework page: 12.49 V, then 10.74 V with the lamps' current held fixed. With a
 // shared node it is (12.6 − 0.05 x 35)/(1 + 0.05/5.6) = 10.754 V. Tolerance 0.02 V.
-test('A5: headlamps fall to 10.75 V while cranking', () => {
+test('headlamps fall to 10.75 V while cranking', () => {
   const fair = { emfV: 12.6, ohm: 0.05 }, lamps = resistor('lamps', 5.6)
   expect(Math.abs(onBattery(fair, [lamps]).solve().solved.elements.lamps.volts! - 12.49)).toBeLessThan(0.02)
   expect(Math.abs(voltsWithStarter(onBattery(fair, [lamps, resistor('starter', 1)]), 35) - 10.754)).toBeLessThan(0.02)
@@ -71,7 +71,7 @@ test('A5: headlamps fall to 10.75 V while cranking', () => {
 
 // Source: US Army TM 10-3930-671-24, inputs only: a starter cable may lose 0.20 V for each 100 A. 200 A through 2.0 mΩ is
 // 0.40 V, just at the limit; 2.1 mΩ is 0.42 V, too much. Tolerance 0.005 V. The starter is such that 200 A flow.
-test('A6: 2.0 milliohm of cable are allowed, 2.1 not', () => {
+test('2.0 milliohm of cable are allowed, 2.1 not', () => {
   const over = (cableOhm: number) => {
     const starter = resistor('starter', 12 / 200 - 0.01 - cableOhm)
     const { amps, dropV } = onBattery({ emfV: 12, ohm: 0.01 }, [starter], cableOhm).solve().solved.wires['w-feed']

@@ -17,11 +17,11 @@ export async function check(args: readonly string[], out: Out): Promise<number> 
   }
   const checkVehicle = await loadTask.checkVehicle()
   const checked = checkVehicle(opened.wiring)
-  out.print(asked.json ? JSON.stringify({ ok: true, record: opened.record.id, ...checked }, null, 2) : showChecked(opened, checked))
+  out.print(asked.json ? JSON.stringify({ ok: true, record: opened.record.id, ...checked }, null, 2) : showChecked(opened, checked, asked.allAssumed))
   return 0
 }
 
-function showChecked({ record, wiring }: Extract<OpenedVehicle, { ok: true }>, { shorted, unjoined, unmatched, assumed }: CheckedWiring): string {
+function showChecked({ record, wiring }: Extract<OpenedVehicle, { ok: true }>, { shorted, unjoined, unmatched, assumed }: CheckedWiring, allAssumed: boolean): string {
   const earth = wiring.earth === 'none' ? 'insulated return' : `${wiring.earth} earth`
   const lines = [
     `${record.title}: read, and resolved without conflict.`,
@@ -32,7 +32,7 @@ function showChecked({ record, wiring }: Extract<OpenedVehicle, { ok: true }>, {
     ...unjoined.length ? [`Nothing is joined to ${unjoined.join(', ')}: unused, or a wire or an earth is missing.`] : [],
     ...unmatched.map(({ half, way, wires, why }) => `Way ${half}:${way} meets nothing: ${why}${wires.length ? ` (wires ${wires.join(', ')})` : ''}.`),
   ]
-  return [lines.join('\n'), showAssumed(assumed)].filter((section) => section !== '').join('\n\n')
+  return [lines.join('\n'), showAssumed(assumed, allAssumed)].filter((section) => section !== '').join('\n\n')
 }
 
 const count = (n: number, noun: string) => `${n} ${noun}${n === 1 ? '' : 's'}`

@@ -13,6 +13,6 @@ export async function meter(args: readonly string[], out: Out): Promise<number> 
   const read = meterVehicle(wiring, asked, asked.meter, (said) => { out.progress(said) })
   if (!read.ok) throw new ArgumentError(read.refusal.sentence, read.refusal.valid)
   const { reading, isChained: _, ...under } = read.value
-  out.print(asked.json ? JSON.stringify({ ...reading, ...under }, null, 2) : showAnswer(read.value))
+  out.print(asked.json ? JSON.stringify({ ...reading, ...under }, null, 2) : showAnswer(read.value, wiring, asked.allAssumed))
   return 0
 }

@@ -13,6 +13,6 @@ export async function solve(args: readonly string[], out: Out): Promise<number> 
   if (!solved.ok) throw new ArgumentError(solved.refusal.sentence, solved.refusal.valid)
   const { steps } = solved.value
   if (asked.json) out.print(JSON.stringify(steps.length > 1 ? { steps } : steps[0], null, 2))
-  else out.print(steps.map((step, i) => showSolved(step, wiring, i > 0)).join('\n\n════════\n\n'))
+  else out.print(steps.map((step, i) => showSolved(step, wiring, { isChained: i > 0, allAssumed: asked.allAssumed })).join('\n\n════════\n\n'))
   return 0
 }
