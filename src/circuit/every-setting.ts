@@ -103,14 +103,17 @@ function sweepOne(circuit: Circuit, setting: Setting, group: number): Swept | nu
   return { setting, condition, outcome, group }
 }
 
-/** From each setting that holds an extreme, every single change; where that raises an extreme, on from there. */
+/**
+ * From each setting that holds an extreme, every single change; where that raises an extreme, on from there. Rises of less than
+ * CLIMBED are noted, but not climbed from: every load that is switched off raises the volts of all others by a trace.
+ */
 function* climbExtremes(circuit: Circuit, group: number, extremes: Extremes, near: (setting: Setting) => Setting[]): Generator<Swept, void, undefined> {
-  const climbed = new Set<string>(), tried = new Set<string>()
+  const climbedTo = new Map<string, number>(), tried = new Set<string>()
   for (;;) {
-    const starts = [...new Map([...extremes.values()].map(({ setting }) => [JSON.stringify(setting), setting]))].filter(([text]) => !climbed.has(text))
-    if (starts.length === 0) return
-    for (const [text, start] of starts) {
-      climbed.add(text)
+    const risen = [...extremes].filter(([key, { value }]) => isRisen(value, climbedTo.get(key)))
+    if (risen.length === 0) return
+    for (const [key, { value }] of risen) climbedTo.set(key, value)
+    for (const start of new Map(risen.map(([, { setting }]) => [JSON.stringify(setting), setting])).values()) {
       for (const setting of near(start)) {
         const name = JSON.stringify(setting)
         if (tried.has(name)) continue
@@ -122,6 +125,13 @@ function* climbExtremes(circuit: Circuit, group: number, extremes: Extremes, nea
       }
     }
   }
+}
+
+/** Share by which an extreme must have risen to be climbed from again. */
+const CLIMBED = 5e-4
+
+function isRisen(value: number, before: number | undefined): boolean {
+  return before === undefined || value > before + CLIMBED * Math.abs(before) + 1e-9
 }
 
 /** Every setting that differs in one control, in the engine or in the battery. */

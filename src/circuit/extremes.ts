@@ -1,4 +1,5 @@
 import type { Circuit } from './circuit.ts'
+import type { Network } from './network.ts'
 import type { Setting } from './solved.ts'
 
 /** The largest figure of one kind at one thing, and the setting in which it stands. */
@@ -25,14 +26,28 @@ const MARGIN = 1e-6
 /** Every figure of which the extreme counts; the least volts of a load are negative, so that more is always further out. */
 export function* figuresOf(circuit: Circuit): Generator<readonly [string, number]> {
   const { elements } = circuit.network
+  const named = keysOf(circuit.network)
   for (let e = 0; e < elements.length; e++) {
-    const { id, from, to, does, spec } = elements[e]
+    const { from, to, does, spec } = elements[e]
     const amps = Math.abs(circuit.elementAmps(e))
-    if (Number.isFinite(amps)) yield [`amps ${id}`, amps]
+    if (Number.isFinite(amps)) yield [named[e].amps, amps]
     if (does !== 'load') continue
     const volts = Math.abs(circuit.pointVolts(from) - circuit.pointVolts(to))
-    yield [`most ${id}`, volts]
+    yield [named[e].most, volts]
     const fed = (spec?.ratedV ?? circuit.network.wiring.systemV) * (spec?.fedFrom ?? 50) / 100
-    if (volts >= fed) yield [`least ${id}`, -volts]
+    if (volts >= fed) yield [named[e].least, -volts]
   }
+}
+
+interface Keys { readonly amps: string; readonly most: string; readonly least: string }
+
+const knownKeys = new WeakMap<Network, readonly Keys[]>()
+
+/** The keys of every element, written once a network. */
+function keysOf(network: Network): readonly Keys[] {
+  const known = knownKeys.get(network)
+  if (known) return known
+  const keys = network.elements.map(({ id }): Keys => ({ amps: `amps ${id}`, most: `most ${id}`, least: `least ${id}` }))
+  knownKeys.set(network, keys)
+  return keys
 }
