@@ -99,6 +99,17 @@ describe('solve', () => {
     expect((await run(...args, '--json')).json()).toMatchObject({ faults: [{ fault: 'open:w2', said: 'wire w2 is open' }] })
   })
 
+  it('lays a fault given twice once, and says so', async () => {
+    const { printed } = await run('solve', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2=6', '--fault', 'ohms:w2=6')
+    expect(printed).toContain('Fault laid on: wire w2 has 6 Ω more, given more than once and laid once (ohms:w2=6).')
+    expect(printed).toMatch(/w2 .*1\.000/)
+  })
+
+  it('lays ohms at both ends of one wire', async () => {
+    const { json } = await run('solve', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2.1=3', '--fault', 'ohms:w2.2=3', '--json')
+    expect(json()).toMatchObject({ wires: { w2: { amps: 1 } } })
+  })
+
   it('says for which vehicles a wire is that is not in this one', async () => {
     const { code, said } = await run('solve', file, '--year', '1955', '--fault', 'open:w4')
     expect(code).toBe(2)
@@ -108,6 +119,9 @@ describe('solve', () => {
   it.each([
     [['--set', 'switch=on', '--set', 'switch=off'], 'switch.p is set twice'], [['--fault', 'join:body=body'], 'two different points'],
     [['--fault', 'set:heater.ohm=-1'], 'expected a number'],
+    [['--fault', 'open:w2', '--fault', 'ohms:w2=6'], 'open:w2 (wire w2 is open) and ohms:w2=6 (wire w2 has 6 Ω more) cannot both be: leave one of them out'],
+    [['--fault', 'ohms:heater=1', '--fault', 'open:heater'], 'cannot both be'], [['--fault', 'ohms:w2=1', '--fault', 'ohms:w2=2'], 'cannot both be'],
+    [['--fault', 'set:battery.ohm=0.1', '--fault', 'set:battery.ohm=0.2'], 'cannot both be'],
   ])('refuses %j in plain words', async (more, sentence) => {
     const { code, said } = await run('solve', file, '--year', '1955', ...more)
     expect(code).toBe(2)

@@ -1,4 +1,4 @@
-import { layFaults, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type SolvedSetting } from '../circuit/index.ts'
+import { findContradiction, isSameFault, layFaults, layOnce, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type SolvedSetting } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
 import { checkShape, listOutside, type Params, type Wiring } from '../record/index.ts'
 import { readFault } from './read-fault.ts'
@@ -47,12 +47,26 @@ function readyCircuit(wiring: Wiring, { steps, faults }: SolveWords): Read<{ cir
   const sound = prepareCircuit(wiring, partKinds)
   const read = readAll(faults, (word) => readFault(word, sound))
   if (!read.ok) return read
+  const contradiction = findContradiction(read.value)
+  if (contradiction) return refuseBoth(contradiction, read.value, faults, wiring)
   const faulty = layFaultsOn(sound, read.value)
   if ('sentence' in faulty) return { ok: false, refusal: faulty }
   const settings = readAll(steps, (step) => readSetting(step, faulty))
   if (!settings.ok) return settings
-  const laid = read.value.map((fault, i) => ({ fault: faults[i], said: sayFault(fault, wiring) }))
-  return { ok: true, value: { circuit: faulty, settings: settings.value, faults: laid } }
+  return { ok: true, value: { circuit: faulty, settings: settings.value, faults: listLaid(read.value, faults, wiring) } }
+}
+
+function refuseBoth(both: readonly [Fault, Fault], read: readonly Fault[], words: readonly string[], wiring: Wiring) {
+  const [first, second] = both.map((fault) => `${words[read.indexOf(fault)]} (${sayFault(fault, wiring)})`)
+  return refuseForm(`${first} and ${second} cannot both be: leave one of them out`)
+}
+
+/** Each fault once, in the words in which it was first written. */
+function listLaid(read: readonly Fault[], words: readonly string[], wiring: Wiring): LaidFault[] {
+  return layOnce(read).map((fault) => {
+    const times = read.filter((one) => isSameFault(one, fault)).length
+    return { fault: words[read.indexOf(fault)], said: `${sayFault(fault, wiring)}${times === 1 ? '' : ', given more than once and laid once'}` }
+  })
 }
 
 /** A changed parameter may make no sense for its part: the kind's own schema says so, before any law is built from it. */
