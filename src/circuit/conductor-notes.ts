@@ -27,7 +27,7 @@ function noteShorts(circuit: Circuit): string[] {
 function sayShort(circuit: Circuit, { id, part, elements }: NetPart, through: readonly string[]): string {
   const amps = Math.max(...[...elements.values()].map((e) => Math.abs(circuit.elementAmps(e))))
   const way = through.length > 0 ? `through ${through.join(', ')}` : 'at one point'
-  return `${part.title} (${id}) is short-circuited, from post to post ${way} with no load between: ${amps.toFixed(0)} A`
+  return `${part.title} (${id}) is short-circuited, from post to post ${way} with no load between: ${amps.toFixed(0)} A; see where each of these really leads before the battery is joined`
 }
 
 /** A way with more than this in one place is a bad joint or a leak, and no short circuit, ohm; common practice, no source. */

@@ -1,8 +1,8 @@
 import { isSameJson } from '../record/index.ts'
 import type { Fault } from './solved.ts'
 
-/** The faults without those that stand there a second time: laid twice, ohms would count twice and swapped ends go back. */
-export function layOnce(faults: readonly Fault[]): Fault[] {
+/** The faults of a vehicle as a person lists them, each once: laid one after the other, ohms would count twice and swapped ends go back. */
+export function withoutRepeats(faults: readonly Fault[]): Fault[] {
   return faults.filter((fault, i) => !faults.slice(0, i).some((earlier) => isSameFault(earlier, fault)))
 }
 

@@ -1,7 +1,7 @@
 export { Circuit } from './circuit.ts'
 export { copyCondition, type Condition } from './condition.ts'
 export { planSweep, sweepSettings, type Swept, type SweepPlan, type SweptGroup } from './every-setting.ts'
-export { findContradiction, isSameFault, layOnce } from './find-contradiction.ts'
+export { findContradiction, isSameFault, withoutRepeats } from './find-contradiction.ts'
 export { figuresOf, noteExtremes, type Extreme, type Extremes } from './extremes.ts'
 export { describeConductor, endPoint, type WireConductor } from './join-elements.ts'
 export { lampClass } from './lamp-result.ts'

@@ -1,6 +1,5 @@
 import type { PartKind, Wiring } from '../record/index.ts'
 import { Circuit } from './circuit.ts'
-import { layOnce } from './find-contradiction.ts'
 import { buildNetwork, isPlain, type Network } from './network.ts'
 import type { Overlay } from './overlay.ts'
 import type { Fault } from './solved.ts'
@@ -9,7 +8,7 @@ import type { Fault } from './solved.ts'
 export const TOUCH_OHM = 1e-4
 
 /**
- * The same circuit with faults laid on it, one after the other, each once. Opens, added ohms and joins are changes of low rank that
+ * The same circuit with faults laid on it, one after the other. Opens, added ohms and joins are changes of low rank that
  * share the analysed pattern; a changed parameter builds the part's laws anew on the same pattern. Ends that are swapped,
  * and a resistance before a filament, which needs a point of its own, give a network that is analysed anew.
  */
@@ -18,7 +17,7 @@ export function layFaults(circuit: Circuit, kinds: readonly PartKind[], faults: 
   const wiring = faults.reduce((w, fault) => (fault.kind === 'set' ? setParameter(w, fault) : w), circuit.network.wiring)
   const network = wiring === circuit.network.wiring ? circuit.network : buildNetwork(wiring, kinds)
   const draft = new OverlayDraft(network)
-  for (const fault of layOnce(faults)) draft.lay(fault)
+  for (const fault of faults) draft.lay(fault)
   const same = draft.network === circuit.network || hasSameShape(draft.network, circuit.network)
   return new Circuit(draft.network, draft.overlay(), same ? circuit : undefined)
 }

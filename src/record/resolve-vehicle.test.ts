@@ -102,7 +102,7 @@ describe('conflicts', () => {
     const lamp = (id: string, from: number, to: number) => part(id, 'lamp', {}, { role: 'tail', fits: years(from, to) })
     expect(conflictsOf({ parts: [lamp('a', 1950, 1960), lamp('b', 1955, 1970)] })).toEqual([{
       at: ['parts', 'b'], what: 'same role',
-      sentence: 'parts.b: a and b both are "tail" in this vehicle (parts.a is for 1950 to 1960, parts.b is for 1955 to 1970).',
+      sentence: 'parts.b: a and b both are "tail" in this vehicle (parts.a is for 1950 to 1960, parts.b is for 1955 to 1970): let one end before the other begins, or give them two roles.',
       fits: [{ of: 'parts.a', fits: years(1950, 1960) }, { of: 'parts.b', fits: years(1955, 1970) }],
     }])
     expect(conflictsOf({ parts: [lamp('a', 1950, 1960), lamp('b', 1955, 1970)] }, { year: 1965 })).toEqual([])

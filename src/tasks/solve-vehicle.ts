@@ -1,4 +1,4 @@
-import { findContradiction, isSameFault, layFaults, layOnce, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type SolvedSetting } from '../circuit/index.ts'
+import { findContradiction, isSameFault, layFaults, prepareCircuit, setIn, solveSetting, withoutRepeats, type Circuit, type Condition, type Fault, type Setting, type SolvedSetting } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
 import { checkShape, listOutside, type Params, type Wiring } from '../record/index.ts'
 import { readFault } from './read-fault.ts'
@@ -49,7 +49,7 @@ function readyCircuit(wiring: Wiring, { steps, faults }: SolveWords): Read<{ cir
   if (!read.ok) return read
   const contradiction = findContradiction(read.value)
   if (contradiction) return refuseBoth(contradiction, read.value, faults, wiring)
-  const faulty = layFaultsOn(sound, read.value)
+  const faulty = layFaultsOn(sound, withoutRepeats(read.value))
   if ('sentence' in faulty) return { ok: false, refusal: faulty }
   const settings = readAll(steps, (step) => readSetting(step, faulty))
   if (!settings.ok) return settings
@@ -63,7 +63,7 @@ function refuseBoth(both: readonly [Fault, Fault], read: readonly Fault[], words
 
 /** Each fault once, in the words in which it was first written. */
 function listLaid(read: readonly Fault[], words: readonly string[], wiring: Wiring): LaidFault[] {
-  return layOnce(read).map((fault) => {
+  return withoutRepeats(read).map((fault) => {
     const times = read.filter((one) => isSameFault(one, fault)).length
     return { fault: words[read.indexOf(fault)], said: `${sayFault(fault, wiring)}${times === 1 ? '' : ', given more than once and laid once'}` }
   })
