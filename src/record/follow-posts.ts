@@ -21,7 +21,8 @@ export function followPosts(resolving: Resolving, joined: Joined, kinds: readonl
     const [plus, minus] = [pointOf(part, posts.plus), pointOf(part, posts.minus)]
     const through = ways.find(plus, (point) => point === minus)
     if (through) return [{ part: part.id, through, sentence: sayShort(resolving, part, through) }]
-    if (joined.earth !== 'none') refuseReversed(resolving, joined, { ways, passed }, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
+    const isSupplied = !resolving.conflicts.some(({ at }) => at[0] === 'supply')
+    if (isSupplied && joined.earth !== 'none') refuseReversed(resolving, joined, { ways, passed }, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
     return []
   })
 }
@@ -29,7 +30,7 @@ export function followPosts(resolving: Resolving, joined: Joined, kinds: readonl
 function sayShort(resolving: Resolving, { id, title }: WiringPart, through: readonly string[]): string {
   const shown = through.map((way) => {
     const fits = fitsOf(resolving.record, way)
-    return fits ? `${way} (for ${showFits(fits)})` : way
+    return fits ? `${way} (${showFits(fits)})` : way
   })
   const way = through.length > 0 ? `through ${shown.join(', ')} with no load between` : 'at one point'
   return `${title} (${id}) is short-circuited, from post to post ${way}: leave it off, and ${sayRemedy(resolving, through)}`

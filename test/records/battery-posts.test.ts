@@ -37,7 +37,7 @@ test('editions of a lead that share a year short the battery', () => {
   expect(mustResolve(record, { year: 1955 }, partKinds).shorted).toEqual([])
   const [shorted] = mustResolve(record, { year: 1954 }, partKinds).shorted
   expect(shorted).toMatchObject({ part: 'battery', through: ['late', 'early'] })
-  expect(shorted.sentence).toBe('battery (battery) is short-circuited, from post to post through late (for 1954 and later), early (for 1950 to 1954) with no load between: '
+  expect(shorted.sentence).toBe('battery (battery) is short-circuited, from post to post through late (1954 and later), early (1950 to 1954) with no load between: '
     + 'leave it off, and let the years of late and early not overlap: both are in the vehicles of 1954')
 })
 
@@ -60,6 +60,13 @@ test('a live bus bar and a master switch in the earth lead are none', () => {
     wires: [...rest, link('lead', 'battery:+', 'bar'), link('feed', 'bar', 'fuse:in'), link('earth', 'battery:-', 'master:a'), link('strap', 'master:b', 'wing')],
   })
   expect(resolveVehicle(record, {}, partKinds).ok).toBe(true)
+})
+
+test('no post is judged by a supply that is not certain', () => {
+  const supply = { one: { systemV: 12, earth: 'negative' }, other: { systemV: 12, earth: 'positive' } } as const
+  const record = makeRecord({ ...onWing, supply, parts, wires: [...rest, live('-'), link('strap', 'battery:+', 'wing')] })
+  const resolved = resolveVehicle(record, {}, partKinds)
+  expect(resolved.ok ? [] : resolved.conflicts.map(({ what }) => what)).toEqual(['several supplies'])
 })
 
 test('the conflict names the supply of this vehicle alone', () => {
