@@ -1,6 +1,6 @@
 export const HELP = `loomwright — the wiring of an old road vehicle: read, resolved and truly solved
 
-  loomwright check FILE            is the record sound, and does it give one wiring for every edition, or for this vehicle?
+  loomwright check FILE            is the record sound, and does it give one wiring for every edition, or this vehicle?
   loomwright solve FILE            what is live, how bright each lamp is, in a setting of the controls
   loomwright meter FILE --volts A B [--meter OHMS] | --amps WIRE | --ohms A B | --series-lamp W
                                    what a meter reads; ohms with the battery off and cold filaments;
@@ -27,8 +27,8 @@ Faults, as often as needed
 
   --json                      the same as data; docs/json.md says what each field means
 
-Exit codes: 0 done; 1 check found a conflict or a shorted battery, or cannot tell; 2 the arguments or the record cannot be read, or the
-vehicle cannot be resolved.
+Exit codes: 0 done; 1 check found a conflict or a shorted battery, or cannot tell; 2 the arguments or the record
+cannot be read, or the vehicle cannot be resolved.
 
 Examples
   loomwright check examples/vehicles/tessarby-errand.json --year 1955

@@ -58,6 +58,14 @@ test('of more editions than can be read the rest is counted', () => {
   expect([editions.length, leftOut]).toEqual([200, 25])
 })
 
+test('series of many borders do not multiply beyond what can be checked', () => {
+  const ids = ['a', 'b', 'c', 'd'], borders = Array.from({ length: 60 }, (_, i) => String(1000 + 10 * i))
+  const serials = Object.fromEntries(ids.map((id) => [id, { title: id }]))
+  const fits = ids.flatMap((series) => borders.map((from) => ({ serials: { series, from } })))
+  const { editions, leftOut } = editionsOf({ serials, parts: [lamp('l', fits)] })
+  expect(editions.length + leftOut).toBe(61 ** 4)
+})
+
 test('what is found in an edition is said of it alone', () => {
   const wires = [link('early', 'battery:+', 'fuse:in', { fits: years(1950, 1954) }), link('late', 'fuse:in', 'battery:+', { fits: years(1954) })]
   const { editions } = checkEditions(makeRecord({ parts: [part('battery', 'battery'), part('fuse', 'fuse')], wires }), {})

@@ -28,15 +28,15 @@ const MOST_SPECIMENS = 200
  */
 export function listSpecimens(record: WiringRecord, stated: Vehicle): Specimens {
   const editions = listEditions(record)
-  const spans = stated.year === undefined ? editions.years : [{ year: stated.year }]
-  const variants = listVariants(record, editions, stated), numbers = listNumbers(editions, stated)
-  const specimens = spans.flatMap((years) => {
-    const span = spanOf(years)
-    return variants.flatMap((variant) => numbers.map((number): Specimen => ({
-      vehicle: { ...stated, ...yearOf(years), ...variant.vehicle, ...number.vehicle }, span, variant: variant.said, numbers: number.said,
-    })))
+  const years = (stated.year === undefined ? editions.years : [{ year: stated.year }]).map((one) => ({ vehicle: yearOf(one), span: spanOf(one) }))
+  const variants = listVariants(record, editions, stated), series = listSeries(editions, stated), numbers = listNumbers(series, stated)
+  const total = years.length * variants.length * series.reduce((product, one) => product * one.numbers.length, 1)
+  const specimens = Array.from({ length: Math.min(total, MOST_SPECIMENS) }, (_, i): Specimen => {
+    const number = numbers[i % numbers.length], row = Math.floor(i / numbers.length)
+    const variant = variants[row % variants.length], { vehicle, span } = years[Math.floor(row / variants.length)]
+    return { vehicle: { ...stated, ...vehicle, ...variant.vehicle, ...number.vehicle }, span, variant: variant.said, numbers: number.said }
   })
-  return { specimens: specimens.slice(0, MOST_SPECIMENS), rule: sayRule(editions, stated), leftOut: Math.max(0, specimens.length - MOST_SPECIMENS) }
+  return { specimens, rule: sayRule(editions, stated), leftOut: total - specimens.length }
 }
 
 type Span = YearSpan | { readonly year: number }
@@ -73,12 +73,19 @@ function listMarkets({ markets = {} }: WiringRecord, { markets: named }: Edition
   return [...other === undefined ? [] : [other], ...named].map((id) => ({ vehicle: { market: id }, said: `market ${id}` }))
 }
 
-/** Every combination of one number from each span of each series. */
-function listNumbers({ serials }: Editions, stated: Vehicle): Choice[] {
-  const series = [...new Set(serials.map((border) => border.series))].filter((id) => stated.serials?.[id] === undefined)
-  return series.reduce<Choice[]>((choices, id) => choices.flatMap(({ vehicle, said }) => numbersOf(serials, id).map((number) => ({
+interface Series { readonly id: string; readonly numbers: readonly string[] }
+
+function listSeries({ serials }: Editions, stated: Vehicle): Series[] {
+  const ids = [...new Set(serials.map((border) => border.series))].filter((id) => stated.serials?.[id] === undefined)
+  return ids.map((id) => ({ id, numbers: numbersOf(serials, id) }))
+}
+
+/** The combinations of one number from each span of each series: as many as can be checked. */
+function listNumbers(series: readonly Series[], stated: Vehicle): Choice[] {
+  const none: Choice = { vehicle: {}, said: '' }
+  return series.reduce((choices, { id, numbers }) => choices.flatMap(({ vehicle, said }) => numbers.map((number) => ({
     vehicle: { serials: { ...stated.serials, ...vehicle.serials, [id]: number } }, said: [...said === '' ? [] : [said], `${id} ${number}`].join(', '),
-  }))), [{ vehicle: {}, said: '' }])
+  }))).slice(0, MOST_SPECIMENS), [none])
 }
 
 /** A number before the first border, and the first number behind each. */
@@ -102,6 +109,6 @@ function sayRule(editions: Editions, stated: Vehicle): string {
   ]
   return [
     `Checked is one vehicle for ${varied.length > 0 ? varied.join(' and ') : 'every edition'}`, openOptions(editions, stated).length > 0 ? ', without options and with each option alone' : '', '.',
-    listNumbers(editions, stated).length > 1 ? ' One serial number stands for each span of them; a year and a number that give no wiring together are taken to be of no vehicle.' : '',
+    listSeries(editions, stated).length > 0 ? ' One serial number stands for each span of them; a year and a number that give no wiring together are taken to be of no vehicle.' : '',
   ].join('')
 }

@@ -14,7 +14,7 @@ export async function check(args: readonly string[], out: Out): Promise<number> 
   if (!opened.ok && (opened.stage === 'record' || opened.problems.length > 0)) throw new ArgumentError(showRefusal(opened).join('\n'))
   const checked = await checkAll(opened, asked)
   if (checked) {
-    out.print(asked.json ? JSON.stringify({ ok: !checked.editions.some(isBroken), record: opened.record.id, ...checked }, null, 2) : showEditions(opened.record, checked))
+    out.print(asked.json ? JSON.stringify({ ok: checked.editions.every(({ ok }) => ok), record: opened.record.id, ...checked }, null, 2) : showEditions(opened.record, checked))
     return checked.editions.some(isBroken) ? 1 : 0
   }
   if (!opened.ok) {
