@@ -51,6 +51,14 @@ test('a number stands for each span of numbers, and one that does not go with a 
   expect(editionsOf(plan).editions).toEqual([[undefined, 1959, 'chassis A 099', true], [undefined, 1959, 'chassis A 100', true], [1960, undefined, 'chassis A 100', true]])
 })
 
+test('a number that gives no wiring in any year is an edition without one', () => {
+  const plan: RecordPlan = {
+    serials: { chassis: { title: 'Chassis', prefixes: ['A'] } },
+    parts: [lamp('old', [{ serials: { series: 'chassis', to: 'A 100' } }], 'tail'), lamp('new', [{ serials: { series: 'chassis', from: 'A 100' } }], 'tail'), lamp('late', years(1960))],
+  }
+  expect(editionsOf(plan).editions.filter(([,,, ok]) => !ok)).toEqual([[undefined, 1959, 'chassis A 100', false], [1960, undefined, 'chassis A 100', false]])
+})
+
 test('of more editions than can be read the rest is counted', () => {
   const ids = Array.from({ length: 14 }, (_, i) => `o${i}`)
   const options = Object.fromEntries(ids.map((id) => [id, { title: id }]))

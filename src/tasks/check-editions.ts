@@ -35,10 +35,13 @@ function checkSpecimen(record: WiringRecord, specimen: Specimen): CheckedEdition
   return { ...specimen, ok: false, conflicts: resolved.conflicts, cannotTell: resolved.cannotTell }
 }
 
-/** A year and a number that give no wiring are of no vehicle, as long as the year gives one with another number. */
+/** A year and a number that give no wiring are of no vehicle, as long as each gives one with another of the other. */
 function passImpossible(checked: readonly CheckedEdition[]): CheckedEdition[] {
-  const isBeside = (one: CheckedEdition, other: CheckedEdition) => one.span === other.span && one.variant === other.variant
-  return checked.filter((one) => one.ok || !checked.some((other) => other.ok && isBeside(one, other)))
+  const sound = checked.filter(({ ok }) => ok)
+  return checked.filter((one) => {
+    const alike = sound.filter(({ variant }) => variant === one.variant)
+    return one.ok || !alike.some(({ span }) => span === one.span) || !alike.some(({ numbers }) => numbers === one.numbers)
+  })
 }
 
 function hasSupply(edition: CheckedEdition): boolean {

@@ -109,6 +109,6 @@ function sayRule(editions: Editions, stated: Vehicle): string {
   ]
   return [
     `Checked is one vehicle for ${varied.length > 0 ? varied.join(' and ') : 'every edition'}`, openOptions(editions, stated).length > 0 ? ', without options and with each option alone' : '', '.',
-    listSeries(editions, stated).length > 0 ? ' One serial number stands for each span of them; a year and a number that give no wiring together are taken to be of no vehicle.' : '',
+    listSeries(editions, stated).length > 0 ? ' One serial number stands for each span of them; a year and a number that give a wiring with others, but not together, are taken to be of no vehicle.' : '',
   ].join('')
 }
