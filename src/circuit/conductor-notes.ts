@@ -24,8 +24,11 @@ function noteShorts(circuit: Circuit): string[] {
   })
 }
 
+/** A short that is in the wiring itself is said with the vehicles that its wires are for, and what to do. */
 function sayShort(circuit: Circuit, { id, part, elements }: NetPart, through: readonly string[]): string {
   const amps = Math.max(...[...elements.values()].map((e) => Math.abs(circuit.elementAmps(e))))
+  const inWiring = circuit.network.wiring.shorted.find((short) => short.part === id)
+  if (inWiring) return `${inWiring.sentence} (${amps.toFixed(0)} A)`
   const way = through.length > 0 ? `through ${through.join(', ')}` : 'at one point'
   return `${part.title} (${id}) is short-circuited, from post to post ${way} with no load between: ${amps.toFixed(0)} A`
 }

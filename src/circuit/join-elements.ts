@@ -1,6 +1,6 @@
 import type { Assumption, Default, Wiring, WiringEnd, WiringFixing, WiringWire } from '../record/index.ts'
 import { DEFAULT_LENGTH_MM, measureWires, type WireRoute } from '../routes/index.ts'
-import { findConductor, nameSource, partDefaults, type Conductor, type PartDefault } from '../standards/index.ts'
+import { findConductor, nameSource, partDefaults, type Conductor, type ConductorSize, type PartDefault } from '../standards/index.ts'
 
 /** A plain resistance between two points: a wire with its two joints, a fixing, or two ways that meet. */
 export interface JoinElement { readonly id: string; readonly from: string; readonly to: string; readonly ohm: number }
@@ -89,12 +89,18 @@ function cableOf({ id, cable }: WiringWire, assumed: Assumption[]): string | und
   return undefined
 }
 
-function sizeOf(wire: WiringWire, assumed: Assumption[]) {
-  if (typeof wire.sizeMm2 === 'number') return { mm2: wire.sizeMm2 }
-  if (wire.sizeAwg !== undefined) return { awg: wire.sizeAwg }
-  if (wire.sizeStrands !== undefined) return { strands: wire.sizeStrands }
-  if (typeof wire.copperDiameterMm === 'number') return { diameterMm: wire.copperDiameterMm }
+function sizeOf(wire: WiringWire, assumed: Assumption[]): ConductorSize {
+  const stated = statedSize(wire)
+  if (stated) return stated
   const isStated = wire.sizeMm2 === 'unknown' || wire.copperDiameterMm === 'unknown'
   assumed.push({ path: `wires.${wire.id}.sizeMm2`, value: DEFAULT_MM2, why: isStated ? 'stated as unknown' : 'no size is stated', source: PRACTICE })
   return { mm2: DEFAULT_MM2 }
+}
+
+/** A wire's size as the record gives it, null where it gives none. */
+export function statedSize({ sizeMm2, sizeAwg, sizeStrands, copperDiameterMm }: WiringWire): ConductorSize | null {
+  if (typeof sizeMm2 === 'number') return { mm2: sizeMm2 }
+  if (sizeAwg !== undefined) return { awg: sizeAwg }
+  if (sizeStrands !== undefined) return { strands: sizeStrands }
+  return typeof copperDiameterMm === 'number' ? { diameterMm: copperDiameterMm } : null
 }

@@ -1,12 +1,13 @@
 import { titleOf } from '../record/index.ts'
 import { batteryPosts, type Network } from './network.ts'
+import { noteOverloads } from './overload-notes.ts'
 import { engineMode } from './positions.ts'
 import type { Setting, Solution } from './solved.ts'
 import { RUNS_ON_A } from './standing.ts'
 
-/** What a person must be told of a solution beyond its figures: fuses that have blown, an engine that cannot be running. */
+/** What a person must be told of a solution beyond its figures: fuses that have blown, wires that burn, an engine that cannot be running. */
 export function noteSolution(network: Network, setting: Setting, solution: Solution): string[] {
-  return [...noteStates(network, solution), ...noteBurning(network, solution), ...noteLostEarth(network, solution), ...noteDeadEngine(network, setting, solution)]
+  return [...noteStates(network, solution), ...noteBurning(network, solution), ...noteOverloads(network, setting, solution), ...noteLostEarth(network, solution), ...noteDeadEngine(network, setting, solution)]
 }
 
 function noteStates({ states, parts }: Network, solution: Solution): string[] {

@@ -32,11 +32,13 @@ export const HELP_OF: Readonly<Record<string, string>> = {
   check: [
     `loomwright check FILE [options]
 
-Is the record sound, and does it give one wiring for this vehicle? Says all that is wrong at once, each with its place in
-the file; then what is joined to nothing, and what solving would have to assume.`,
+Is the record sound, and does it give one wiring for every edition, or for the vehicle that is described? Says all that is
+wrong at once, each with its place in the file; then what is joined to nothing, and for one vehicle what solving would have
+to assume.`,
     VEHICLE, OUTPUT,
-    'Exit codes: 0 sound; 1 a conflict, or it cannot be told of this vehicle; 2 the arguments or the record cannot be read.',
-    `Example
+    'Exit codes: 0 sound; 1 a conflict or a short-circuited battery, or it cannot be told; 2 the arguments or the record cannot be read.',
+    `Examples
+  loomwright check ${DEMO}
   loomwright check ${DEMO} --year 1955`,
   ].join('\n\n'),
   solve: [
@@ -79,7 +81,7 @@ Example
 export const HELP = [
   `loomwright — the wiring of an old road vehicle: read, resolved and truly solved
 
-  loomwright check FILE            is the record sound, and does it give one wiring for this vehicle?
+  loomwright check FILE            is the record sound, and does it give one wiring for every edition, or this vehicle?
   loomwright solve FILE            what is live, how bright each lamp is, in a setting of the controls
   loomwright meter FILE --volts A B [--meter OHMS] | --amps WIRE | --ohms A B | --series-lamp W
                                    what a meter reads; ohms with the battery off and cold filaments;
@@ -88,8 +90,8 @@ export const HELP = [
 
 loomwright check --help, and so on, says more of one of them.`,
   VEHICLE, SETTING, FAULTS, OUTPUT,
-  `Exit codes: 0 done; 1 check found a conflict or cannot tell; 2 the arguments or the record cannot be read, or the
-vehicle cannot be resolved.`,
+  `Exit codes: 0 done; 1 check found a conflict or a shorted battery, or cannot tell; 2 the arguments or the record cannot be
+read, or the vehicle cannot be resolved.`,
   `Examples
   loomwright check ${DEMO} --year 1955
   loomwright solve ${DEMO} --year 1960 --set switch-box.key=on --set switch-box.lights=head --engine idle

@@ -40,10 +40,39 @@ describe('check', () => {
     expect(await run('check', file, '--year', '1955')).toMatchObject({ code: 0 })
   })
 
-  it('exits 1 where the vehicle cannot be told, and says what to find out', async () => {
+  it('checks every edition where no vehicle is described', async () => {
     const { code, printed } = await run('check', file)
+    expect(code).toBe(0)
+    expect(printed).toContain('Test vehicle: 3 editions, all sound.')
+    expect(printed).toContain('1950 and later: sound. 12 V, negative earth; 3 parts, 4 wires, 0 splices, 0 looms.')
+    expect(printed).toMatch(/^up to 1949:\n {2}Nothing is joined to switch:b/m)
+    const { ok, editions } = (await run('check', file, '--json')).json() as unknown as { ok: boolean, editions: { vehicle: object, span: object, ok: boolean }[] }
+    expect([ok, editions.length, editions[1]]).toMatchObject([true, 3, { vehicle: { year: 1950 }, span: { from: 1950, to: 1959 }, ok: true }])
+  })
+
+  it('exits 1 where one edition has no wiring, and names its years', async () => {
+    const lamp = { ...record.parts.lamp, fits: [{ years: { from: 1958 } }] }
+    const { code, printed } = await run('check', write('roles.json', writeRecord({ ...record, parts: { ...record.parts, lamp } })))
     expect(code).toBe(1)
-    expect(printed).toContain('find out the year')
+    expect(printed).toContain('Test vehicle: 4 editions, 1 not sound, 3 sound.')
+    expect(printed).toMatch(/^1958 to 1959:\n {2}parts\.lamp: heater and lamp both are "load"/m)
+  })
+
+  it('exits 1 where the battery is short-circuited', async () => {
+    const short = write('short.json', writeRecord({ ...record, wires: { ...record.wires, short: { ends: [{ at: 'switch:a' }, { at: 'body' }], fits: [{ years: { to: 1951 } }] } } }))
+    const { code, printed } = await run('check', short, '--year', '1951')
+    expect(code).toBe(1)
+    expect(printed).toContain('through w1, short (up to 1951), e with no load between: leave it off')
+    expect((await run('check', short)).printed).toContain('up to 1949: not sound.')
+    expect(await run('check', short, '--year', '1952')).toMatchObject({ code: 0 })
+  })
+
+  it('exits 1 where a vehicle cannot be told, and says what to find out', async () => {
+    const unknown = write('unknown.json', writeRecord({ ...record, supply: { supply: { systemV: 'unknown', earth: 'negative' } } }))
+    const { code, printed } = await run('check', unknown, '--year', '1955')
+    expect(code).toBe(1)
+    expect(printed).toContain('find out the volts of the system')
+    expect((await run('check', unknown)).code).toBe(1)
   })
 
   it('says what is missing and what solving would assume', async () => {
@@ -98,6 +127,17 @@ describe('solve', () => {
     expect((await run(...args, '--json')).json()).toMatchObject({ faults: [{ fault: 'open:w2', said: 'wire w2 is open' }] })
   })
 
+  it('lays a fault given twice once, and says so', async () => {
+    const { printed } = await run('solve', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2=6', '--fault', 'ohms:w2=6')
+    expect(printed).toContain('Fault laid on: wire w2 has 6 Ω more, given more than once and laid once (ohms:w2=6).')
+    expect(printed).toMatch(/w2 .*1\.000/)
+  })
+
+  it('lays ohms at both ends of one wire', async () => {
+    const { json } = await run('solve', file, '--year', '1955', '--set', 'switch=on', '--fault', 'ohms:w2.1=3', '--fault', 'ohms:w2.2=3', '--json')
+    expect(json()).toMatchObject({ wires: { w2: { amps: 1 } } })
+  })
+
   it('says for which vehicles a wire is that is not in this one', async () => {
     const { code, said } = await run('solve', file, '--year', '1955', '--fault', 'open:w4')
     expect(code).toBe(2)
@@ -107,6 +147,9 @@ describe('solve', () => {
   it.each([
     [['--set', 'switch=on', '--set', 'switch=off'], '(switch.p) is set twice'], [['--fault', 'join:body=body'], 'two different points'],
     [['--fault', 'set:heater.ohm=-1'], 'expected a number'],
+    [['--fault', 'open:w2', '--fault', 'ohms:w2=6'], 'open:w2 (wire w2 is open) and ohms:w2=6 (wire w2 has 6 Ω more) cannot both be: leave one of them out'],
+    [['--fault', 'ohms:heater=1', '--fault', 'open:heater'], 'cannot both be'], [['--fault', 'ohms:w2=1', '--fault', 'ohms:w2=2'], 'cannot both be'],
+    [['--fault', 'set:battery.ohm=0.1', '--fault', 'set:battery.ohm=0.2'], 'cannot both be'],
   ])('refuses %j in plain words', async (more, sentence) => {
     const { code, said } = await run('solve', file, '--year', '1955', ...more)
     expect(code).toBe(2)

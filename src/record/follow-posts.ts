@@ -1,3 +1,5 @@
+import { fitsOf, sharedYears } from './find-overlaps.ts'
+import { showFits } from './fits.ts'
 import type { PartKind } from './part-kind.ts'
 import { clash, party, type Resolving } from './resolving.ts'
 import { Ways } from './ways.ts'
@@ -18,10 +20,28 @@ export function followPosts(resolving: Resolving, joined: Joined, kinds: readonl
     if (!posts) return []
     const [plus, minus] = [pointOf(part, posts.plus), pointOf(part, posts.minus)]
     const through = ways.find(plus, (point) => point === minus)
-    if (through) return [{ part: part.id, through }]
-    if (joined.earth !== 'none') refuseReversed(resolving, joined, { ways, passed }, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
+    if (through) return [{ part: part.id, through, sentence: sayShort(resolving, part, through) }]
+    const isSupplied = !resolving.conflicts.some(({ at }) => at[0] === 'supply')
+    if (isSupplied && joined.earth !== 'none') refuseReversed(resolving, joined, { ways, passed }, part.id, joined.earth === 'positive' ? [plus, minus] : [minus, plus])
     return []
   })
+}
+
+function sayShort(resolving: Resolving, { id, title }: WiringPart, through: readonly string[]): string {
+  const shown = through.map((way) => {
+    const fits = fitsOf(resolving.record, way)
+    return fits ? `${way} (${showFits(fits)})` : way
+  })
+  const way = through.length > 0 ? `through ${shown.join(', ')} with no load between` : 'at one point'
+  return `${title} (${id}) is short-circuited, from post to post ${way}: leave it off, and ${sayRemedy(resolving, through)}`
+}
+
+function sayRemedy(resolving: Resolving, through: readonly string[]): string {
+  for (const [i, second] of through.entries()) {
+    const first = through.slice(0, i).find((one) => sharedYears(resolving, one, second) !== null)
+    if (first !== undefined) return `let the years of ${first} and ${second} not overlap: both are in the vehicles of ${sharedYears(resolving, first, second)}`
+  }
+  return 'see where each of these really leads: one end is on the wrong point'
 }
 
 function pointOf(part: WiringPart, end: string): string {
@@ -36,7 +56,7 @@ function refuseReversed(
   const isMetal = (point: string) => metals.has(point)
   const wrong = ways.find(live, isMetal)
   if (!wrong || passed.find(earthed, isMetal)) return
-  const said = `the supply has its ${earth} pole earthed, but it is ${live} that leads to metal (by ${wrong.join(', ')}), and ${earthed} does not: turn the battery round, or correct the supply`
+  const said = `the supply has its ${earth} pole earthed, but it is ${live} that leads to metal (by ${wrong.join(', ')}), and ${earthed} does not`
   clash(resolving, ['parts', id], 'battery reversed', said, [party(['supply', supply], resolving.record.supply[supply]?.fits)])
 }
 

@@ -4,7 +4,7 @@ export type {
   RecordTerminal, RecordWire, Run, Unknown, Vehicle, WireEnd, WiringRecord,
 } from './schema.ts'
 export type {
-  Assumption, EngineSpeeds, ShortedBattery, UnmatchedWay, Wiring, WiringEnd, WiringFixing, WiringLoom, WiringPart, WiringTerminal,
+  Assumption, EngineSpeeds, Overlap, ShortedBattery, UnmatchedWay, Wiring, WiringEnd, WiringFixing, WiringLoom, WiringPart, WiringTerminal,
   WiringWire,
 } from './wiring.ts'
 export type {

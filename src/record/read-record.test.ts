@@ -115,6 +115,8 @@ describe('references', () => {
     ['a rename to no end of the kind', (s: Loose) => { s.parts.tail.terminals.L.is = '59' }, /terminals\.L\.is: expected an end of a lamp: 58, 31, found "59"/],
     ['a fixing to nothing', (s: Loose) => { s.fixings.f1.joins[1] = 'bodi' }, /fixings\.f1\.joins\.1: .*the nearest is body/],
     ['a passage that is a place', (s: Loose) => { s.runs.r1.passages = ['boot'] }, /boot is a place, where a passage is needed; there (is|are) /],
+    ['a wire from a terminal to itself', (s: Loose) => { s.wires.w1.ends[1].at = 'battery:+' }, /wires\.w1\.ends\.1\.at: both ends of this wire are on battery:\+, so that it joins nothing: correct the end/],
+    ['a metal fixed to itself', (s: Loose) => { s.fixings.f2.joins = ['body', 'body'] }, /fixings\.f2\.joins\.1: both ends of this fixing are on body/],
     ['two sizes', (s: Loose) => { s.wires.w1.sizeAwg = '12' }, /wires\.w1\.sizeAwg: a wire has one size, and this one has 2: sizeMm2, sizeAwg/],
     ['an id that stands twice', (s: Loose) => { s.places.w1 = { title: '' } }, /places\.w1: the id w1 is already that of a wire/],
     ['an id that means something else', (s: Loose) => { s.looms.separate = s.looms.main }, /looms\.separate: separate cannot be an id/],

@@ -11,6 +11,7 @@ import { isObject } from './path.ts'
 import { findPositionProblems } from './position-problems.ts'
 import { refuse, saidProblem, type Problem, type Refused } from './problem.ts'
 import { findDoubleSizes, findReferenceProblems } from './reference-problems.ts'
+import { findSameEnds } from './same-end-problems.ts'
 import { FORMAT_VERSION, recordSchema, type WiringRecord } from './schema.ts'
 import type { Schema } from './schema-walk.ts'
 import { tidy } from './tidy.ts'
@@ -44,6 +45,7 @@ export function findRecordProblems(document: unknown, kinds: readonly PartKind[]
     ...findIdProblems(document),
     ...findReferenceProblems(census, byName),
     ...findDoubleSizes(census),
+    ...findSameEnds(census),
     ...findNumberProblems(document),
     ...findLoomProblems(census),
     ...findFitsProblems(census),

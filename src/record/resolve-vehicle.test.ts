@@ -102,7 +102,7 @@ describe('conflicts', () => {
     const lamp = (id: string, from: number, to: number) => part(id, 'lamp', {}, { role: 'tail', fits: years(from, to) })
     expect(conflictsOf({ parts: [lamp('a', 1950, 1960), lamp('b', 1955, 1970)] })).toEqual([{
       at: ['parts', 'b'], what: 'same role',
-      sentence: 'parts.b: a and b both are "tail" in this vehicle (parts.a is for 1950 to 1960, parts.b is for 1955 to 1970).',
+      sentence: 'parts.b: a and b both are "tail" in this vehicle (parts.a is for 1950 to 1960, parts.b is for 1955 to 1970): let one end before the other begins, or give them two roles.',
       fits: [{ of: 'parts.a', fits: years(1950, 1960) }, { of: 'parts.b', fits: years(1955, 1970) }],
     }])
     expect(conflictsOf({ parts: [lamp('a', 1950, 1960), lamp('b', 1955, 1970)] }, { year: 1965 })).toEqual([])
@@ -137,9 +137,9 @@ describe('conflicts', () => {
   })
 
   test.each([
-    [years(1950, 1952), 'supply: the record covers 1950 to 1952, and this vehicle is of 1955 (supply.a is for 1950 to 1952).'],
-    [years(undefined, 1952), 'supply: the record covers up to 1952, and this vehicle is of 1955 (supply.a is for up to 1952).'],
-    [[...years(1950, 1952), ...years(1958)], 'supply: no supply is meant for this vehicle (supply.a is for 1950 to 1952; or 1958 and later).'],
+    [years(1950, 1952), 'supply: the record covers 1950 to 1952, and this vehicle is of 1955 (supply.a is for 1950 to 1952): describe a vehicle that the record is for, or let a supply be for this one too.'],
+    [years(undefined, 1952), 'supply: the record covers up to 1952, and this vehicle is of 1955 (supply.a is for up to 1952): describe a vehicle that the record is for, or let a supply be for this one too.'],
+    [[...years(1950, 1952), ...years(1958)], 'supply: no supply is meant for this vehicle (supply.a is for 1950 to 1952; or 1958 and later): describe a vehicle that the record is for, or let a supply be for this one too.'],
   ])('a year that no supply covers: %j', (fits, sentence) => {
     const resolved = resolveVehicle(makeRecord({ supply: { a: { systemV: 12, earth: 'negative', fits } } }), { year: 1955 }, fakeKinds)
     expect(resolved.ok ? [] : resolved.conflicts.map((conflict) => conflict.sentence)).toEqual([sentence])

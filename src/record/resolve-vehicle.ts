@@ -2,6 +2,7 @@ import { checkPresence } from './check-presence.ts'
 import { mapIn, type Collection } from './collections.ts'
 import { compareIds, inIdOrder } from './compare-ids.ts'
 import { findExceptions } from './find-exceptions.ts'
+import { findOverlaps } from './find-overlaps.ts'
 import { showFits } from './fits.ts'
 import { followPosts } from './follow-posts.ts'
 import { matchHalves } from './match-halves.ts'
@@ -90,7 +91,7 @@ function buildWiring(resolving: Resolving, vehicle: Vehicle, kept: WiringRecord,
     recordId: record.id, title: record.title, vehicle, systemV, earth, engine, assume: record.assume ?? {},
     metals, parts,
     splices: mapItems(kept.splices, (id, { place, loom }) => ({ id, ...place !== undefined && { place }, ...loom !== undefined && { loom } })),
-    wires, fixings, matings, unmatched, unjoined: listUnjoined(joined), shorted: followPosts(resolving, joined, kinds),
+    wires, fixings, matings, unmatched, unjoined: listUnjoined(joined), shorted: followPosts(resolving, joined, kinds), overlapping: findOverlaps(resolving, joined),
     looms: resolveLooms(resolving, kept),
     places: mapItems(kept.places, withoutFits), passages: mapItems(kept.passages, withoutFits), runs: mapItems(kept.runs, withoutFits),
     ...resolveDuties(resolving, kept, parts),

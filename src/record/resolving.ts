@@ -56,9 +56,24 @@ export function party(of: Path, fits: Fits | undefined): Conflict['fits'][number
   return fits ? { of: showPath(of), fits } : { of: showPath(of) }
 }
 
+/** What to do about a conflict. */
+const REMEDIES: Readonly<Record<ConflictKind, string>> = {
+  'same role': 'let one end before the other begins, or give them two roles',
+  'several supplies': 'let the years of one end before those of the other begin',
+  'no supply': 'describe a vehicle that the record is for, or let a supply be for this one too',
+  'several engine rows': 'let the years of one end before those of the other begin',
+  'not in this vehicle': 'let both be for the same vehicles, or put this where it leads in this one',
+  'same end twice': 'let one end before the other begins, or correct which end it is',
+  'two halves on one side': 'let one end before the other begins, or put it on the other side',
+  'one branch in two places': 'let one end before the other begins',
+  'parameter set twice': 'state it in one of the two for these vehicles',
+  'wrong parameters': 'correct the value, or for which vehicles it is meant',
+  'battery reversed': 'turn the battery round, or correct the supply',
+}
+
 export function clash({ conflicts }: Resolving, at: Path, what: ConflictKind, said: string, parties: Conflict['fits']): void {
   const shown = parties.map(({ of, fits }) => `${of} is for ${showFits(fits)}`).join(', ')
-  conflicts.push({ at, what, sentence: `${showPath(at)}: ${said}${shown === '' ? '' : ` (${shown})`}.`, fits: parties })
+  conflicts.push({ at, what, sentence: `${showPath(at)}: ${said}${shown === '' ? '' : ` (${shown})`}: ${REMEDIES[what]}.`, fits: parties })
 }
 
 /** The items of a map that are meant for this vehicle. */

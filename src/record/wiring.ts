@@ -22,6 +22,7 @@ export interface Wiring {
   /** Ends of parts, `part:terminal`, that nothing is joined to: an unused blade, or an earth that was forgotten. */
   readonly unjoined: readonly string[]
   readonly shorted: readonly ShortedBattery[]
+  readonly overlapping: readonly Overlap[]
   readonly looms: ReadonlyMap<string, WiringLoom>
   readonly places: ReadonlyMap<string, Place>
   readonly passages: ReadonlyMap<string, Passage>
@@ -102,8 +103,11 @@ export interface WiringFixing {
 /** A way of a connector half that meets no other way, with the wires that end in it. */
 export interface UnmatchedWay { readonly half: string; readonly way: string; readonly wires: readonly string[]; readonly why: string }
 
-/** A battery whose two posts meet over these wires, fixings and matings alone. */
-export interface ShortedBattery { readonly part: string; readonly through: readonly string[] }
+/** A battery whose two posts meet over these wires, fixings and matings alone; for which vehicles each is meant, and what to do. */
+export interface ShortedBattery { readonly part: string; readonly through: readonly string[]; readonly sentence: string }
+
+/** Two wires, or two fixings, that join the same two points and look like editions of one whose years overlap; and what to do. */
+export interface Overlap { readonly items: readonly [string, string]; readonly sentence: string }
 
 export interface WiringLoom {
   readonly id: string

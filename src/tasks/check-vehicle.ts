@@ -1,16 +1,23 @@
 import { buildNetwork } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
-import type { Assumption, ShortedBattery, UnmatchedWay, Wiring } from '../record/index.ts'
+import type { Assumption, Overlap, ShortedBattery, UnmatchedWay, Wiring } from '../record/index.ts'
 
 /** What a person should look at in a wiring that resolved, and every value that solving it would have to assume. */
 export interface CheckedWiring {
+  readonly supply: string
+  readonly counts: Readonly<Record<'parts' | 'wires' | 'splices' | 'looms', number>>
   readonly shorted: readonly ShortedBattery[]
+  readonly overlapping: readonly Overlap[]
   readonly unjoined: readonly string[]
   readonly unmatched: readonly UnmatchedWay[]
   readonly assumed: readonly Assumption[]
 }
 
 export function checkVehicle(wiring: Wiring): CheckedWiring {
-  const { shorted, unjoined, unmatched } = wiring
-  return { shorted, unjoined, unmatched, assumed: buildNetwork(wiring, partKinds).assumed }
+  const { systemV, earth, parts, wires, splices, looms, shorted, overlapping, unjoined, unmatched } = wiring
+  return {
+    supply: `${systemV} V, ${earth === 'none' ? 'insulated return' : `${earth} earth`}`,
+    counts: { parts: parts.size, wires: wires.size, splices: splices.size, looms: looms.size },
+    shorted, overlapping, unjoined, unmatched, assumed: buildNetwork(wiring, partKinds).assumed,
+  }
 }

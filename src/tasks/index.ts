@@ -2,11 +2,13 @@
 export const loadTask = {
   openVehicle: async () => (await import('./open-vehicle.ts')).openVehicle,
   solveVehicle: async () => (await import('./solve-vehicle.ts')).solveVehicle,
+  checkEditions: async () => (await import('./check-editions.ts')).checkEditions,
   checkVehicle: async () => (await import('./check-vehicle.ts')).checkVehicle,
   meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
   liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts') }),
 } as const
 
+export type { CheckedEdition, CheckedEditions } from './check-editions.ts'
 export type { CheckedWiring } from './check-vehicle.ts'
 export type { Facts, Picked } from './live-facts.ts'
 export type { Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'

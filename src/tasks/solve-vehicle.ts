@@ -1,5 +1,6 @@
 import {
-  bearsOn, layFaults, listCarrying, prepareCircuit, setIn, solveSetting, type Circuit, type Condition, type Fault, type Setting, type Solution, type SolvedSetting,
+  bearsOn, findContradiction, isSameFault, layFaults, listCarrying, prepareCircuit, setIn, solveSetting, withoutRepeats,
+  type Circuit, type Condition, type Fault, type Setting, type Solution, type SolvedSetting,
 } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
 import { checkShape, listOutside, type Assumption, type Params, type Wiring } from '../record/index.ts'
@@ -67,12 +68,26 @@ function readyCircuit(wiring: Wiring, { steps, faults }: SolveWords): Read<{ cir
   const sound = prepareCircuit(wiring, partKinds)
   const read = readAll(faults, (word) => readFault(word, sound))
   if (!read.ok) return read
-  const faulty = layFaultsOn(sound, read.value)
+  const contradiction = findContradiction(read.value)
+  if (contradiction) return refuseBoth(contradiction, read.value, faults, wiring)
+  const faulty = layFaultsOn(sound, withoutRepeats(read.value))
   if ('sentence' in faulty) return { ok: false, refusal: faulty }
   const settings = readAll(steps, (step) => readSetting(step, faulty))
   if (!settings.ok) return settings
-  const laid = read.value.map((fault, i) => ({ fault: faults[i], said: sayFault(fault, wiring) }))
-  return { ok: true, value: { circuit: faulty, settings: settings.value, faults: laid } }
+  return { ok: true, value: { circuit: faulty, settings: settings.value, faults: listLaid(read.value, faults, wiring) } }
+}
+
+function refuseBoth(both: readonly [Fault, Fault], read: readonly Fault[], words: readonly string[], wiring: Wiring) {
+  const [first, second] = both.map((fault) => `${words[read.indexOf(fault)]} (${sayFault(fault, wiring)})`)
+  return refuseForm(`${first} and ${second} cannot both be: leave one of them out`)
+}
+
+/** Each fault once, in the words in which it was first written. */
+function listLaid(read: readonly Fault[], words: readonly string[], wiring: Wiring): LaidFault[] {
+  return withoutRepeats(read).map((fault) => {
+    const times = read.filter((one) => isSameFault(one, fault)).length
+    return { fault: words[read.indexOf(fault)], said: `${sayFault(fault, wiring)}${times === 1 ? '' : ', given more than once and laid once'}` }
+  })
 }
 
 /** A changed parameter may make no sense for its part: the kind's own schema says so, before any law is built from it. */

@@ -37,14 +37,14 @@ async function expectNote(plan: RecordPlan, note: RegExp | string, ...more: read
 describe('a shorted battery is solved, and said', () => {
   test('by a wire of no ohms', async () => {
     const { wires, voltages } = await expectNote(withWires(wire('short', 'battery:+', 'battery:-', { ohm: 0 })),
-      'Battery (battery) is short-circuited, from post to post through short with no load between: 1200 A')
+      'Battery (battery) is short-circuited, from post to post through short with no load between: leave it off, and see where each of these really leads: one end is on the wrong point (1200 A)')
     expect(wires.short.amps).toBeCloseTo(1200, 6)
     expect(voltages['battery:+']).toBe(0)
   })
 
   test('by a wire of a milliohm, over the body', async () => {
     const { wires } = await expectNote(withWires(wire('short', 'battery:+', 'body', { ohm: 0.001 })),
-      'Battery (battery) is short-circuited, from post to post through short, w4 with no load between: 1091 A')
+      'Battery (battery) is short-circuited, from post to post through short, w4 with no load between: leave it off, and see where each of these really leads: one end is on the wrong point (1091 A)')
     expect(wires.short.amps).toBeCloseTo(12 / 0.011, 6)
   })
 

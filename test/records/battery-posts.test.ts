@@ -13,7 +13,7 @@ test('a battery against the supply is a conflict that names the way', () => {
   const record = makeRecord({ ...onWing, supply: '12-', parts, wires: [...rest, live('-'), link('strap', 'battery:+', 'wing')] })
   const resolved = resolveVehicle(record, {}, partKinds)
   expect(resolved.ok ? [] : resolved.conflicts.map(({ at, what }) => [at.join('.'), what])).toEqual([['parts.battery', 'battery reversed']])
-  expect(resolved.ok ? '' : resolved.conflicts[0].sentence).toMatch(/battery:\+ that leads to metal \(by strap\), and battery:- does not/)
+  expect(resolved.ok ? '' : resolved.conflicts[0].sentence).toMatch(/battery:\+ that leads to metal \(by strap\), and battery:- does not .*: turn the battery round, or correct the supply\.$/)
 })
 
 test.each([['12-', '+', '-'], ['6+', '-', '+']] as const)('a battery as the supply %s says is none', (supply, hot, earthed) => {
@@ -35,7 +35,15 @@ test('editions of a lead that share a year short the battery', () => {
     wires: [...rest, link('early', 'battery:-', 'fuse:in', { fits: years(1950, 1954) }), link('late', 'battery:+', 'fuse:in', { fits: years(1954) }), link('strap', 'battery:-', 'wing')],
   })
   expect(mustResolve(record, { year: 1955 }, partKinds).shorted).toEqual([])
-  expect(mustResolve(record, { year: 1954 }, partKinds).shorted).toEqual([{ part: 'battery', through: ['late', 'early'] }])
+  const [shorted] = mustResolve(record, { year: 1954 }, partKinds).shorted
+  expect(shorted).toMatchObject({ part: 'battery', through: ['late', 'early'] })
+  expect(shorted.sentence).toBe('battery (battery) is short-circuited, from post to post through late (1954 and later), early (1950 to 1954) with no load between: '
+    + 'leave it off, and let the years of late and early not overlap: both are in the vehicles of 1954')
+})
+
+test('a short that no years explain asks where its ways lead', () => {
+  const record = makeRecord({ ...onWing, parts, wires: [...rest, live('+'), link('strap', 'battery:-', 'wing'), link('stray', 'fuse:in', 'body')] })
+  expect(mustResolve(record, {}, partKinds).shorted[0].sentence).toMatch(/through live, stray, bolts, strap with no load between: leave it off, and see where each of these really leads/)
 })
 
 test('a lamp without its earth has an end that nothing is joined to', () => {
@@ -52,6 +60,13 @@ test('a live bus bar and a master switch in the earth lead are none', () => {
     wires: [...rest, link('lead', 'battery:+', 'bar'), link('feed', 'bar', 'fuse:in'), link('earth', 'battery:-', 'master:a'), link('strap', 'master:b', 'wing')],
   })
   expect(resolveVehicle(record, {}, partKinds).ok).toBe(true)
+})
+
+test('no post is judged by a supply that is not certain', () => {
+  const supply = { one: { systemV: 12, earth: 'negative' }, other: { systemV: 12, earth: 'positive' } } as const
+  const record = makeRecord({ ...onWing, supply, parts, wires: [...rest, live('-'), link('strap', 'battery:+', 'wing')] })
+  const resolved = resolveVehicle(record, {}, partKinds)
+  expect(resolved.ok ? [] : resolved.conflicts.map(({ what }) => what)).toEqual(['several supplies'])
 })
 
 test('the conflict names the supply of this vehicle alone', () => {

@@ -37,6 +37,18 @@ function solve(vehicle: Vehicle, setting: Setting, faults: readonly Fault[] = []
 const KEY = { 'switch-box.key': 'on' }
 const HEAD = { 'switch-box.lights': 'head' }
 
+test.each(EDITIONS)('no sound wire is said to be overloaded: %s', (_name, vehicle) => {
+  const circuit = circuitOf(vehicle)
+  for (const { id, spec } of circuit.network.axes) {
+    for (const position of spec.positions) {
+      for (const engine of ['stopped', 'cranking', 'cruise'] as const) {
+        const { notes } = solveSetting(circuit, at({ ...KEY, ...HEAD, [id]: position }, engine), { skipStanding: true }).solved
+        expect(notes.filter((note) => note.startsWith('wire ')), `${id} at ${position}, ${engine}`).toEqual([])
+      }
+    }
+  }
+})
+
 describe('the record', () => {
   test('it is written as the product writes it', () => {
     expect(writeRecord(record)).toBe(text)
