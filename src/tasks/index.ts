@@ -4,10 +4,11 @@ export const loadTask = {
   solveVehicle: async () => (await import('./solve-vehicle.ts')).solveVehicle,
   checkVehicle: async () => (await import('./check-vehicle.ts')).checkVehicle,
   meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
-  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts') }),
+  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts'), ...await import('./find-by-words.ts') }),
 } as const
 
 export type { CheckedWiring } from './check-vehicle.ts'
+export type { Findable } from './find-by-words.ts'
 export type { Facts, Picked } from './live-facts.ts'
 export type { AssumedLine, Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
 export type { MeterAnswer, MeterReading, MeterWords } from './meter-vehicle.ts'

@@ -22,6 +22,11 @@ export interface Facts {
 /** `source` says where a figure comes from that the record does not give. */
 export interface FactRow { readonly name: string; readonly said: string; readonly source?: string }
 
+/** Whether the vehicle has what was picked. */
+export function hasPicked({ wiring }: LiveVehicle, { kind, id }: Picked): boolean {
+  return kind === 'wire' ? wiring.wires.has(id) : kind === 'part' ? wiring.parts.has(id.split('/')[0]) : wiring.splices.has(id) || wiring.matings.has(id)
+}
+
 /** Facts of a wire, a part or a splice; null where the vehicle has none of that id. */
 export function factsOf(live: LiveVehicle, solved: SolvedSetting, pick: Picked): Facts | null {
   if (pick.kind === 'wire') {
@@ -73,7 +78,7 @@ function partFacts(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): 
   const model = netPart?.model
   return {
     pick: { kind: 'part', id: part.id }, kicker: part.tag ? `Part ${part.tag}` : 'Part', title: part.title, colour: null,
-    under: [KIND_WORDS[part.kind] ?? part.kind.replace('-', ' '), placeOf(live, part)].filter((word) => word !== '').join(' · '),
+    under: [kindWords(part.kind), placeOf(live, part)].filter((word) => word !== '').join(' · '),
     rows: [
       ...axisRows(part, model, solved), ...lampRows(part, model, solved), ...elementRows(part, model, solved),
       ...stateRows(part, model, solved), ...terminalRows(live, solved, part),
@@ -81,6 +86,11 @@ function partFacts(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): 
     judgement: judgePart(part, model, solved),
     plain: partKinds.find(({ kind }) => kind === part.kind)?.plain ?? '',
   }
+}
+
+/** A part kind as a person would say it. */
+export function kindWords(kind: string): string {
+  return KIND_WORDS[kind] ?? kind.replace('-', ' ')
 }
 
 const KIND_WORDS: Readonly<Record<string, string>> = { electromagnet: 'relay or solenoid', control: 'switch', coil: 'ignition coil', led: 'LED lamp' }

@@ -19,7 +19,7 @@ export interface LiveVehicle {
 
 export type OpenedLive =
   | { readonly ok: true; readonly live: LiveVehicle }
-  | { readonly ok: false; readonly said: string; readonly sentences: readonly string[]; readonly vehicle: Vehicle; readonly choices: VehicleChoices | null }
+  | { readonly ok: false; readonly title: string; readonly said: string; readonly sentences: readonly string[]; readonly vehicle: Vehicle; readonly choices: VehicleChoices | null }
 
 /** Opens a record's text for one vehicle; without one, for the first that the record knows. */
 export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): OpenedLive {
@@ -31,9 +31,9 @@ export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): Ope
   })
   if (!opened.ok) {
     const problems = opened.problems.map(({ sentence }) => sentence)
-    if (opened.stage === 'record') return { ok: false, said: `This record cannot be read: ${opened.count} ${opened.count === 1 ? 'thing is' : 'things are'} wrong.`, sentences: problems, vehicle, choices: null }
+    if (opened.stage === 'record') return { ok: false, title: '', said: `This record cannot be read: ${opened.count} ${opened.count === 1 ? 'thing is' : 'things are'} wrong.`, sentences: problems, vehicle, choices: null }
     const clashes = [...opened.conflicts, ...opened.cannotTell].map(({ sentence }) => sentence)
-    return { ok: false, said: 'The record does not give one wiring for this vehicle.', sentences: [...problems, ...clashes], vehicle, choices }
+    return { ok: false, title: opened.record.title, said: 'The record does not give one wiring for this vehicle.', sentences: [...problems, ...clashes], vehicle, choices }
   }
   const { record, wiring } = opened
   const circuit = prepareCircuit(wiring, partKinds)

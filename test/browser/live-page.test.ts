@@ -23,6 +23,14 @@ const records: Readonly<Record<string, WiringRecord>> = {
   'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
 }
 
+/** Two lamps of one role from 1955 to 1959. */
+function makeBrokenEdition(): WiringRecord {
+  const record = makeLampAndSwitch()
+  const { lamp } = record.parts
+  const parts = { ...record.parts, lamp: { ...lamp, role: 'lamp' }, other: { ...lamp, role: 'lamp', fits: [{ years: { from: 1955, to: 1959 } }] } }
+  return { ...record, parts }
+}
+
 /** Records of the tests in test/records, none of which has a layout. */
 const proven = ['a-parking-lamp-switch', 'c-self-parking-wiper', 'd-hot-wire-flasher', 'f-control-box', 'g-alternator-warning-lamp']
 
@@ -38,10 +46,11 @@ beforeAll(async () => {
     await writeFile(file, JSON.stringify(record))
     return file
   }))
+  await writeFile(join(folder, 'one-broken-edition.json'), JSON.stringify(makeBrokenEdition()))
   await writeFile(join(folder, 'damaged.json'), JSON.stringify({ ...records['lamp-and-switch'], parts: { lamp: { kind: 'lmap', title: 'Lamp' } } }))
   await build({ root: join(root, 'src/web'), configFile: join(root, 'vite.config.ts'), logLevel: 'error', build: { outDir: join(folder, 'page'), emptyOutDir: true } })
   const provenFiles = proven.map((name) => join(root, `test/records/${name}.json`))
-  serving = await serve({ files: [demo, ...files, ...provenFiles, join(folder, 'damaged.json')], port: 0, page: join(folder, 'page') })
+  serving = await serve({ files: [demo, ...files, ...provenFiles, join(folder, 'damaged.json'), join(folder, 'one-broken-edition.json')], port: 0, page: join(folder, 'page') })
   browser = await launchBrowser()
 })
 
@@ -65,6 +74,12 @@ async function openPage(name: string, options: BrowserContextOptions = {}, hash 
 const step = (page: Page, axis: string, position: string) => page.locator(`input[name="${axis}"][value="${position}"]`)
 const choice = (page: Page, said: string) => page.locator('.steps label').filter({ hasText: new RegExp(`^${said}$`) })
 const words = (page: Page, kind: string, id: string) => page.locator(`g[data-kind="${kind}"][data-id="${id}"]`).evaluate((group) => [...group.querySelectorAll('text')].map((one) => one.textContent).join(' '))
+
+/** Types into the field and takes what is listed. */
+async function find(page: Page, kind: string, id: string, said = id): Promise<void> {
+  await page.getByRole('combobox', { name: 'Find' }).fill(said)
+  await page.locator(`[data-found="${kind} ${id}"]`).click()
+}
 
 test('the demo vehicle opens with its controls and no error', async () => {
   const page = await openPage('tessarby-errand')
@@ -194,7 +209,7 @@ test('a circuit can be drawn alone, and found wires bring the whole back', async
   const all = await wires()
   await page.selectOption('select[aria-label="Draw"]', 'Turn stalk')
   await expect.poll(wires).toBeLessThan(all)
-  await page.selectOption('select[aria-label="Find"]', 'wire 18')
+  await find(page, 'wire', '18')
   await expect.poll(wires).toBe(all)
   expect(await page.locator('g.picked').getAttribute('data-id')).toBe('18')
   await page.context().close()
@@ -222,7 +237,7 @@ test('a damaged record is told of line by line with its paths', async () => {
 test.each(['day', 'night'] as const)('by %s axe finds nothing serious', async (look) => {
   for (const viewport of [desk, phone]) {
     const page = await openPage('tessarby-errand', { viewport, colorScheme: look === 'night' ? 'dark' : 'light' })
-    await page.selectOption('select[aria-label="Find"]', { index: 1 })
+    await find(page, 'part', 'battery')
     await page.waitForSelector('.fact-title')
     expect(await page.evaluate(() => document.documentElement.dataset.look)).toBe(look)
     const { violations } = await new AxeBuilder({ page }).analyze()
@@ -322,6 +337,106 @@ test('an edition stands in the address, and Back brings the other one', async ()
   await page.context().close()
 })
 
+test('an edition left at once by Back is not the one that is shown', async () => {
+  const page = await openPage('tessarby-errand')
+  for (let i = 0; i < 5; i++) {
+    await page.locator('header select').first().selectOption({ index: 1 })
+    await page.evaluate(() => { history.back() })
+    await expect.poll(() => page.evaluate(() => location.hash)).toBe('')
+    await step(page, 'battery', 'low').waitFor()
+    await expect.poll(() => page.locator('header select').first().inputValue()).toContain('1951')
+    expect(await page.textContent('.under')).toContain('1951')
+  }
+  await page.waitForTimeout(500)
+  expect(await page.textContent('.under')).toContain('1951')
+  await page.context().close()
+})
+
+test('Back and Forward in haste end where the address says', async () => {
+  const page = await openPage('tessarby-errand')
+  await page.locator('header select').first().selectOption({ index: 1 })
+  await page.evaluate(async () => {
+    for (const way of [-1, 1, -1, 1]) {
+      history.go(way)
+      await new Promise((done) => { addEventListener('popstate', done, { once: true }) })
+    }
+  })
+  expect(new URL(page.url()).hash).toBe('#year=1958')
+  await expect.poll(() => page.textContent('.under')).toContain('1958')
+  await page.waitForTimeout(500)
+  expect(await page.textContent('.under')).toContain('1958')
+  await page.context().close()
+})
+
+test('an edition whose wiring conflicts is listed in words, and shows its refusal under a header that still works', async () => {
+  const page = await openPage('one-broken-edition')
+  const built = page.locator('header select').first()
+  expect(await built.locator('option').allTextContents()).toEqual(['before 1955', '1955 to 1959, does not fit together', '1960 and later'])
+  await built.selectOption({ index: 1 })
+  await page.waitForSelector('.refusal li')
+  expect(await page.textContent('.refusal')).toContain('both are')
+  expect(await page.textContent('h1')).toContain('Lamp and switch')
+  await page.reload()
+  await page.waitForSelector('.refusal li')
+  expect(await built.inputValue()).toContain('1955')
+  await built.selectOption({ index: 2 })
+  await page.waitForSelector('g[data-kind="part"]')
+  expect(await page.textContent('.under')).toContain('1960')
+  await page.context().close()
+})
+
+test('a year that no span holds is not shown as another one', async () => {
+  const page = await (await browser.newContext({ viewport: desk })).newPage()
+  await page.goto(`${serving.url}?record=tessarby-errand#year=1930`)
+  await page.waitForSelector('.refusal li')
+  expect(await page.locator('header select').first().locator('option:checked').textContent()).toBe('1930, not in this record')
+  await page.context().close()
+})
+
+test('what is drawn and picked stands in the address and survives a reload', async () => {
+  const page = await openPage('test-van')
+  await page.selectOption('select[aria-label="Draw"]', 'Turn stalk')
+  await expect.poll(() => new URL(page.url()).hash).toBe('#circuit=Turn+stalk')
+  await page.getByRole('combobox', { name: 'Find' }).fill('stalk')
+  await page.locator('[data-found="part stalk"]').click()
+  await page.waitForSelector('.fact-title')
+  const few = await page.locator('g[data-kind="wire"]').count()
+  await page.reload()
+  await page.waitForSelector('.fact-title')
+  expect(await page.locator('g.picked').first().getAttribute('data-id')).toContain('stalk')
+  await expect.poll(() => page.locator('g[data-kind="wire"]').count()).toBe(few)
+  await page.goBack()
+  await expect.poll(() => page.locator('g[data-kind="wire"]').count()).toBeGreaterThan(few)
+  await page.context().close()
+})
+
+test('a record opened from this computer is named, and a reload brings it back', async () => {
+  const page = await openPage('test-van')
+  await page.setInputFiles('input[type=file]', { name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(records['lamp-and-switch'])) })
+  await expect.poll(() => page.textContent('h1')).toBe('Lamp and switch')
+  expect(await page.textContent('.under')).toContain('mine.json from this computer')
+  await page.reload()
+  await expect.poll(() => page.textContent('h1')).toBe('Lamp and switch')
+  await page.goBack()
+  await expect.poll(() => page.textContent('h1')).not.toBe('Lamp and switch')
+  await page.goto(`${serving.url}?file=other.json`)
+  await page.waitForSelector('.trouble')
+  expect(await page.textContent('.trouble')).toContain('other.json was opened from a file')
+  await page.context().close()
+})
+
+test('words in any order find a wire, with the keys alone', async () => {
+  const page = await openPage('shared-earth')
+  await page.getByRole('combobox', { name: 'Find' }).fill('brown-blue at the fuse')
+  await expect.poll(() => page.locator('.found [role=option]').count()).toBe(1)
+  await page.keyboard.press('Enter')
+  await page.waitForSelector('.fact-title')
+  expect(await page.textContent('.facts h2')).toBe('Wire 1')
+  await page.getByRole('combobox', { name: 'Find' }).fill('moon')
+  await page.getByText('Nothing here has all these words.').waitFor()
+  await page.context().close()
+})
+
 test('entries of the address that the vehicle does not know are told of and ignored', async () => {
   const page = await openPage('tessarby-errand', {}, '#sunroof.lever=open&switch-box.lights=disco&option*tow=yes&engine=idle')
   expect(await step(page, 'engine', 'idle').isChecked()).toBe(true)
@@ -352,7 +467,7 @@ test('a switch clicked in the drawing is turned in its facts, and Esc goes back 
 test.each([['desk', desk], ['phone', phone]] as const)('on a %s what was found stays in view beside its facts', async (_, viewport) => {
   const page = await openPage('tessarby-errand', { viewport })
   for (const id of ['head-left', 'starter']) {
-    await page.selectOption('select[aria-label="Find"]', `part ${id}`)
+    await find(page, 'part', id)
     await page.waitForSelector('.fact-title')
     await expect.poll(() => drawn(page, 'part', id).locator('.reach').evaluate((found) => {
       const [area, frame] = [found.getBoundingClientRect(), document.querySelector('.sheet')!.getBoundingClientRect()]
@@ -374,7 +489,7 @@ test('a wire is named by its id in the drawing, in its facts and to a screen rea
 
 test('the judgement comes before the figures, and sources are folded last', async () => {
   const page = await openPage('lamp-and-switch', { viewport: phone })
-  await page.selectOption('select[aria-label="Find"]', 'wire w2')
+  await find(page, 'wire', 'w2')
   await page.waitForSelector('.judgement')
   const tops = await page.evaluate(() => ['.judgement', '.facts dl', '.sources'].map((part) => document.querySelector(part)!.getBoundingClientRect().top))
   expect([...tops].sort((a, b) => a - b)).toEqual(tops)
