@@ -127,6 +127,8 @@ export interface StateSpec {
   readonly id: string
   readonly values: readonly string[]
   readonly rest: string
+  /** The element whose own state it is, where a part has one of each for several: the fuses of a box. */
+  readonly element?: string
   /** The value that counts as made when standing states are sought; absent: the state is not tried. */
   readonly made?: string
   /** By value: what a person must be told of the part while it holds, as in `has blown`. */
