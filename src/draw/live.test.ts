@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
-import { makeRecord, mustResolve, part, wire } from '../../test/builders/record.ts'
-import { makeLampAndSwitch, makeRelayAndAlternator } from '../../test/builders/small-records.ts'
+import { mustResolve } from '../../test/builders/record.ts'
+import { makeFuseBox, makeLampAndSwitch, makeRelayAndAlternator } from '../../test/builders/small-records.ts'
 import { prepareCircuit, solveSetting } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { WiringRecord } from '../record/index.ts'
@@ -48,27 +48,15 @@ test('a lamp says its class in words unless it is normal', () => {
     .toEqual(['off', '5 % off', '22 % faint', '58 % dim', '97 %', '115 % over'])
 })
 
-const boxAndGauge = makeRecord({
-  metals: ['body'],
-  parts: [
-    part('battery', 'battery', {}), part('box', 'fuse', { ratingA: 8, ways: { left: { from: 'bar', to: '1' }, right: { from: 'bar', to: '2' } } }),
-    part('volts', 'voltmeter', {}), part('lamp', 'lamp', { powerW: 5 }), part('short', 'resistor', { ohm: 0.2 }),
-  ],
-  wires: [
-    wire('w1', 'battery:+', 'box:bar'), wire('w2', 'box:1', 'lamp:in'), wire('w3', 'lamp:out', 'body'), wire('w4', 'box:2', 'short:a'), wire('w5', 'short:b', 'body'),
-    wire('w6', 'battery:-', 'body'), wire('w7', 'battery:+', 'volts:in'), wire('w8', 'volts:out', 'body'),
-  ],
-})
-
 test('in a fuse box the one that has blown is named', () => {
-  const { scene, solved } = solve(boxAndGauge, {})
+  const { scene, solved } = solve(makeFuseBox(), {})
   const said = renderGroups(scene, solved).filter(({ id }) => id.startsWith('box')).map(({ svg }) => svg).join('')
   expect(said).toContain('>right blown<')
   expect(said).toContain('>left, 8 A<')
 })
 
 test('a needle says by name what it shows', () => {
-  const { scene, solved } = solve(boxAndGauge, {})
+  const { scene, solved } = solve(makeFuseBox(), {})
   expect(renderGroups(scene, solved).find(({ id }) => id === 'volts')?.svg).toMatch(/>1[12](\.\d)? V</)
   expect([sayDial({ shows: -0.01, unit: 'A' }), sayDial({ shows: -4.26, unit: 'A' }), sayDial({ shows: null, unit: 'A' })]).toEqual(['0 A', '−4.3 A', '? A'])
 })

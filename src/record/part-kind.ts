@@ -147,6 +147,8 @@ export interface PhaseSpec {
   readonly start: string
   /** The phase that follows, or null when the part rests in this one. */
   next(view: View, phase: string): string | null
+  /** That it cycles at all is trouble: a breaker that opens again and again. */
+  readonly warns?: true
   /** Said of the whole cycle once it is known: by the views of its phases. */
   rate?(views: ReadonlyMap<string, View>): string
   /** Share of the time that each phase of the whole cycle lasts, where it can be told. */

@@ -74,7 +74,7 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
           {[...shown.groups.entries()].map(([key, group]) => <Group key={key} group={group} picked={isPicked(group, picked)} />)}
         </svg>
       </div>
-      <UnderDrawing shown={shown} />
+      <UnderDrawing shown={shown} take={take} />
     </main>
   )
 }

@@ -1,7 +1,7 @@
 import type { AddressWords, Stand } from './address.ts'
 import type { DrawnGroup } from '../draw/index.ts'
 import type { Vehicle } from '../record/index.ts'
-import type { AssumedLine, Facts, Findable, PanelAxis, Picked, Setting, VehicleChoices } from '../tasks/index.ts'
+import type { AssumedLine, Check, Facts, Findable, PanelAxis, Picked, Setting, SettingNotes, VehicleChoices } from '../tasks/index.ts'
 
 /** What the page asks of its worker, which answers in the order of asking: a record, a vehicle of it, or a movement. */
 export type Ask =
@@ -57,6 +57,7 @@ export interface OpenedPage extends Vehicles {
   readonly turns: boolean
   readonly assumed: readonly AssumedLine[]
   readonly circuits: readonly string[]
+  readonly checks: readonly Check[]
 }
 
 export interface Drawn {
@@ -64,6 +65,6 @@ export interface Drawn {
   /** By axis: where it stands now, moved or not. */
   readonly positions: Readonly<Record<string, string | number>>
   readonly lit: string
-  readonly notes: readonly string[]
+  readonly notes: SettingNotes
   readonly facts: Facts | null
 }

@@ -22,7 +22,7 @@ export interface Shown {
   readonly found: readonly Findable[]
 }
 
-const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: [], facts: null, found: [] }
+const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, found: [] }
 
 export interface VehicleHold {
   readonly shown: Shown

@@ -111,7 +111,7 @@ function describe(tasks: Tasks, held: Open): OpenedPage {
   return {
     title: wiring.vehicle.title ?? record.title, under: [wiring.vehicle.year, `${wiring.systemV} V, ${poles}`, `${wiring.wires.size} wires`].filter(Boolean).join(' · '),
     size: sizeOf(held), axes: tasks.panelAxes(live), turns: live.circuit.network.hasEngine,
-    vehicle, first: tasks.firstVehicle(choices), choices, assumed: tasks.sayAssumed(live), circuits: scene.circuits,
+    vehicle, first: tasks.firstVehicle(choices), choices, assumed: tasks.sayAssumed(live), circuits: scene.circuits, checks: tasks.listChecks(live),
   }
 }
 

@@ -63,3 +63,18 @@ export function makeRelayAndAlternator(): WiringRecord {
     fixings: [fixing('f1', 'horn:out', 'body'), fixing('f2', 'alternator:case', 'body'), fixing('f3', 'room:out', 'body')],
   })
 }
+
+/** A box of two fuses on one bar, of which the right one cannot hold what hangs on it, and a voltmeter. */
+export function makeFuseBox(): WiringRecord {
+  return makeRecord({
+    id: 'fuse-box', title: 'Fuse box', metals: { body: { title: 'body' } },
+    parts: [
+      part('battery', 'battery', {}, { title: 'Battery' }), part('box', 'fuse', { ratingA: 8, ways: { left: { from: 'bar', to: '1' }, right: { from: 'bar', to: '2' } } }, { title: 'Fuse box' }),
+      part('volts', 'voltmeter', {}, { title: 'Voltmeter' }), lamp('lamp', 'Lamp', 5), part('heater', 'resistor', { ohm: 0.2 }, { title: 'Heater' }),
+    ],
+    wires: [
+      wire('w1', 'battery:+', 'box:bar', red), wire('w2', 'box:1', 'lamp:in', red), wire('w3', 'lamp:out', 'body', brown), wire('w4', 'box:2', 'heater:a', red), wire('w5', 'heater:b', 'body', brown),
+      wire('w6', 'battery:-', 'body', brown), wire('w7', 'battery:+', 'volts:in', red), wire('w8', 'volts:out', 'body', brown),
+    ],
+  })
+}
