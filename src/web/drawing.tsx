@@ -20,6 +20,8 @@ interface DrawingProps {
 /** Steps of enlargement; at 1 the lettering is 12 px high, and it is never read smaller. */
 const STEPS = [1, 1.25, 1.6, 2]
 const LETTER = 12
+/** A small drawing is not blown up beyond this. */
+const LARGEST = 1.35
 
 const NO_SIZE: DrawingSize = { width: 1, height: 1, letter: LETTER, whole: false }
 
@@ -32,7 +34,8 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
   const drawn = opened?.size ?? NO_SIZE
   const { width, height } = drawn
   const fit = Math.min(size.width / width, size.height / height)
-  const scale = drawn.whole ? Math.max(LETTER / drawn.letter, Math.min(1.35, fit)) : Math.max(STEPS[step], Math.min(1.35, fit))
+  const scales = scalesOf(drawn, fit)
+  const scale = scales[Math.min(step, scales.length - 1)]
   const drag = useDrag(sheet)
   const sought = useRef<Picked | null>(null)
   useEffect(() => { sheet.current?.scrollTo({ left: 0, top: 0 }) }, [width, height])
@@ -61,14 +64,17 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
         {opened && opened.circuits.length > 1 ? <CircuitChoice circuits={opened.circuits} circuit={circuit} choose={(next) => { move({ circuit: next }) }} /> : null}
         {opened ? <Find found={shown.found} ask={find} take={take} /> : null}
         <div className="zoom">
-          <button type="button" className="plain-button" disabled={whole || step === 0} onClick={() => { setStep(step - 1) }}>Smaller</button>
-          <button type="button" className="plain-button" disabled={whole || step === STEPS.length - 1} onClick={() => { setStep(step + 1) }}>Larger</button>
-          {fit < 1 || whole ? <button type="button" className="plain-button" aria-pressed={whole} onClick={() => { move({ whole: !whole }) }}>{whole ? 'Read' : 'Whole'}</button> : null}
+          <button type="button" className="plain-button" disabled={step === 0} onClick={() => { setStep(step - 1) }}>Smaller</button>
+          <button type="button" className="plain-button" disabled={step >= scales.length - 1} onClick={() => { setStep(step + 1) }}>Larger</button>
+          {fit < 1 || whole ? <button type="button" className="plain-button" aria-pressed={whole} onClick={() => {
+            setStep(0)
+            move({ whole: !whole })
+          }}>{whole ? 'Read' : 'Whole'}</button> : null}
         </div>
       </div>
       {/* A scrolled area that the keys must reach. */}
       <div ref={sheet} className="sheet" tabIndex={0} role="region" aria-label="Path drawing" {...drag.handlers}>
-        <svg width={width * scale} height={height * scale} viewBox={`0 0 ${width} ${height}`} role="group" aria-label="Wiring as paths from the supply rail to the earth rail"
+        <svg className={drawn.whole ? 'is-whole' : undefined} width={width * scale} height={height * scale} viewBox={`0 0 ${width} ${height}`} role="group" aria-label="Wiring as paths from the supply rail to the earth rail"
           onClick={({ target }) => { if (!drag.moved()) pickAt(target) }}
           onKeyDown={(event) => { if (event.key === 'Enter') pickAt(event.target) }}>
           {[...shown.groups.entries()].map(([key, group]) => <Group key={key} group={group} picked={isPicked(group, picked)} />)}
@@ -77,6 +83,13 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
       <UnderDrawing shown={shown} take={take} />
     </main>
   )
+}
+
+/** As large as can be chosen, least first: to be read, or all of it at once and then with its names at reading size. */
+function scalesOf({ letter, whole }: DrawingSize, fit: number): readonly number[] {
+  const seen = Math.min(LARGEST, fit)
+  if (!whole) return STEPS.map((step) => Math.max(step, seen))
+  return LETTER / letter > seen * 1.01 ? [seen, LETTER / letter] : [seen]
 }
 
 function isPicked({ kind, id }: DrawnGroup, picked: Picked | null): boolean {

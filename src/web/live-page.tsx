@@ -4,6 +4,7 @@ import { Controls } from './controls.tsx'
 import { Drawing } from './drawing.tsx'
 import { FactsPanel } from './facts-panel.tsx'
 import { Header } from './header.tsx'
+import { PrintedSetting } from './printed.tsx'
 import { Refusal } from './refusal.tsx'
 import { useAddress } from './use-address.ts'
 import { usePicked } from './use-picked.ts'
@@ -25,6 +26,7 @@ export function LivePage() {
       <Trouble said={[record.trouble, ...shown.ignored]} />
       {refused ? <Refusal refused={refused} /> : (
         <>
+          <PrintedSetting shown={shown} />
           <Controls opened={opened} positions={shown.positions} setting={stand.setting} move={set} />
           <Drawing shown={shown} pick={pick} move={move} measure={hold.measure} find={hold.find} />
           <FactsPanel shown={shown} move={set} close={close} />

@@ -1,11 +1,13 @@
 import { useLayoutEffect, useRef, useState } from 'react'
 import type { AssumedLine, Check, Picked } from '../tasks/index.ts'
+import { PrintedNotes } from './printed.tsx'
 import type { Shown } from './use-vehicle.ts'
 
 interface UnderDrawingProps { readonly shown: Shown, readonly take: (pick: Picked) => void }
 
 /** In words below the drawing: what must be seen at once, what is lit; and folded, what can wait and what the answer rests on. */
-export function UnderDrawing({ shown: { lit, notes, opened }, take }: UnderDrawingProps) {
+export function UnderDrawing({ shown, take }: UnderDrawingProps) {
+  const { lit, notes, opened } = shown
   if (!opened) return <div className="under-drawing" />
   return (
     <div className="under-drawing">
@@ -19,6 +21,7 @@ export function UnderDrawing({ shown: { lit, notes, opened }, take }: UnderDrawi
           <ul>{opened.assumed.map((line) => <li key={line.said}>{line.said} <span className="soft">{sayWhere(line)}</span></li>)}</ul>
         </div>
       </details>
+      <PrintedNotes shown={shown} />
     </div>
   )
 }

@@ -9,7 +9,7 @@ import { serve, type Serving } from '../../src/server/index.ts'
 import { textWidth } from '../../src/draw/text-widths.ts'
 import { openLive, solveLive } from '../../src/tasks/live-vehicle.ts'
 import type { WiringRecord } from '../../src/record/index.ts'
-import { makeLampAndSwitch, makeRelayAndAlternator, makeSharedEarth } from '../builders/small-records.ts'
+import { makeFuseBox, makeLampAndSwitch, makeRelayAndAlternator, makeSharedEarth } from '../builders/small-records.ts'
 import { makeTessarby } from '../builders/tessarby.ts'
 import { launchBrowser } from './launch.ts'
 
@@ -20,7 +20,12 @@ const desk = { width: 1440, height: 900 }
 const phone = { width: 390, height: 844 }
 
 const records: Readonly<Record<string, WiringRecord>> = {
-  'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
+  'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'fuse-box': makeFuseBox(), 'lost-earth': makeLostEarth(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
+}
+
+function makeLostEarth(): WiringRecord {
+  const { wires: { w3: _, ...wires } = {}, ...record } = makeLampAndSwitch()
+  return { ...record, wires }
 }
 
 /** Two lamps of one role from 1955 to 1959. */
@@ -528,6 +533,56 @@ test('notes and assumptions are folded below the drawing', async () => {
   await summary.click()
   expect(await page.locator('.notes li').count()).toBeGreaterThan(3)
   expect(await page.locator('.notes').isVisible()).toBe(true)
+  await page.context().close()
+})
+
+test('what must be seen at once stands open, and what nothing is joined to leads to its part', async () => {
+  const page = await openPage('fuse-box')
+  expect(await page.locator('.told').innerText()).toContain('has blown its fuse right')
+  expect(await words(page, 'part', 'box')).toContain('right blown')
+  await page.context().close()
+  const other = await openPage('lost-earth', {}, '#switch.lever=on')
+  await other.locator('.look .link', { hasText: 'lamp out' }).click()
+  await other.waitForSelector('.judgement')
+  expect(await other.textContent('.judgement')).toContain('no way to earth')
+  expect(await other.locator('g.picked').getAttribute('data-id')).toBe('lamp')
+  await other.context().close()
+})
+
+test('where more is lit than two lines hold a button says so and shows it', async () => {
+  const page = await openPage('tessarby-errand', { viewport: phone }, '#year=1961&switch-box.key=on&switch-box.lights=head&brake-switch.pedal=pressed')
+  const shownOf = () => page.locator('.lit p').evaluate((one) => one.scrollHeight - one.clientHeight)
+  expect(await shownOf()).toBeGreaterThan(2)
+  await page.getByRole('button', { name: 'All', exact: true }).click()
+  expect(await shownOf()).toBeLessThanOrEqual(2)
+  await page.context().close()
+})
+
+test('on a phone nothing of the header is cut off, and the whole is seen at once', async () => {
+  const page = await openPage('tessarby-errand', { viewport: phone, hasTouch: true, isMobile: true })
+  for (const control of await page.locator('.choices > *').all()) {
+    const box = (await control.boundingBox())!
+    expect(box.x + box.width).toBeLessThanOrEqual(phone.width)
+  }
+  await page.getByRole('button', { name: 'Whole' }).click()
+  await page.getByRole('button', { name: 'Read' }).waitFor()
+  await expect.poll(() => page.locator('.sheet').evaluate((sheet) => [sheet.scrollWidth - sheet.clientWidth, sheet.scrollHeight - sheet.clientHeight])).toEqual([0, 0])
+  await page.screenshot({ path: join(pictures, 'demo-phone-whole.png') })
+  await page.context().close()
+})
+
+test('on paper the drawing stands on one page with vehicle, setting and what is lit, without controls', async () => {
+  const page = await openPage('tessarby-errand', { colorScheme: 'dark' }, '#year=1961&switch-box.lights=parking')
+  await page.emulateMedia({ media: 'print' })
+  await page.setViewportSize({ width: 1040, height: 710 })
+  for (const hidden of ['.controls', '.tools', '.choices']) expect(await page.locator(hidden).isVisible()).toBe(false)
+  expect(await page.locator('.printed').first().innerText()).toMatch(/lights parking; all other controls at rest; engine stopped; battery full\.\s+Lit, in per cent/)
+  const [head, svg] = await Promise.all(['.head', '.sheet svg'].map((part) => page.locator(part).boundingBox()))
+  expect(svg!.width).toBeLessThanOrEqual(1040)
+  expect(svg!.y + svg!.height - head!.y).toBeLessThanOrEqual(710)
+  expect(await page.locator('.printed li').count()).toBeGreaterThan(3)
+  const pdf = await page.pdf({ preferCSSPageSize: true, path: join(pictures, 'demo.pdf') })
+  expect(pdf.length).toBeGreaterThan(10_000)
   await page.context().close()
 })
 
