@@ -1,23 +1,24 @@
 import type { PanelAxis, Setting } from '../tasks/index.ts'
 import type { Shown } from './use-vehicle.ts'
 
-/** For paper alone, above the drawing: in which setting it is, and what is lit in it. */
-export function PrintedSetting({ shown: { opened, positions, stand: { setting, circuit }, lit } }: { readonly shown: Shown }) {
+/** For paper alone, above the drawing: in which setting it is, what is lit in it, and what must be seen at once. */
+export function PrintedSetting({ shown: { opened, positions, stand: { setting, circuit }, lit, notes } }: { readonly shown: Shown }) {
   if (!opened) return null
   return (
     <div className="printed">
       {circuit === null ? null : <p>Drawn: {circuit}.</p>}
       <p>{saySetting(opened.axes, positions, setting, opened.turns)}</p>
       <p>{lit}</p>
+      {notes.told.map((note) => <p key={note}><strong>{note}</strong></p>)}
     </div>
   )
 }
 
-/** For paper alone, below the drawing: all that is said of the setting and of the wiring, and what the answer rests on. */
+/** For paper alone, below the drawing: what else is said of the setting and of the wiring, and what the answer rests on. */
 export function PrintedNotes({ shown: { opened, notes } }: { readonly shown: Shown }) {
   if (!opened) return null
   const checks = opened.checks.map(({ said, why, picks }) => `${said} ${picks.map((pick) => pick.said).join(', ')}${why === '' ? '' : `: ${why}`}.`)
-  const said = [...notes.told, ...checks, ...notes.more]
+  const said = [...checks, ...notes.more]
   return (
     <div className="printed">
       {said.length === 0 ? null : <h2>Notes</h2>}
