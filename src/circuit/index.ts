@@ -1,5 +1,6 @@
 export { Circuit } from './circuit.ts'
 export { copyCondition, type Condition } from './condition.ts'
+export { STILL_NOTE } from './conductor-notes.ts'
 export { planSweep, sweepSettings, type Swept, type SweepPlan, type SweptGroup } from './every-setting.ts'
 export { figuresOf, noteExtremes, type Extreme, type Extremes } from './extremes.ts'
 export { describeConductor, endPoint, type WireConductor, type WireJoint } from './join-elements.ts'

@@ -104,6 +104,11 @@ test('a battery joined from post to post is told with every wire on the way', ()
   expect(sayOfSetting(live, solveLive(live, rest).solved).told.join(' ')).toContain('short-circuited')
 })
 
+test('that all is switched off is no bad news', () => {
+  const live = open(makeLampAndSwitch())
+  expect(sayOfSetting(live, solveLive(live, rest).solved)).toEqual({ told: [], more: [expect.stringContaining('No current flows')] })
+})
+
 test('a blown fuse of a box is told by its name, and by its box', () => {
   const live = open(makeFuseBox())
   const { solved } = solveLive(live, rest)

@@ -1,5 +1,5 @@
 import {
-  prepareCircuit, solveSetting, type Circuit, type Condition, type Network, type PhaseResult, type Setting, type Solution, type SolvedSetting, type StandingState,
+  prepareCircuit, solveSetting, STILL_NOTE, type Circuit, type Condition, type Network, type PhaseResult, type Setting, type Solution, type SolvedSetting, type StandingState,
 } from '../circuit/index.ts'
 import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
@@ -117,14 +117,15 @@ export interface SettingNotes { readonly told: readonly string[]; readonly more:
 
 export function sayOfSetting({ circuit }: LiveVehicle, solved: SolvedSetting): SettingNotes {
   const { phases, parts } = circuit.network
+  const { notes } = solved
   const warning = new Set(phases.filter(({ spec }) => spec.warns).map(({ part }) => parts[part].id))
   const cycles = Object.entries(solved.phases).map(([part, phase]) => ({ warns: warning.has(part) && phase.cycle !== undefined, said: sayPhase(circuit, solved, part, phase) })).filter(({ said }) => said !== '')
   return {
     told: [
       ...solved.outcome === 'chatters' ? [sayChatter(circuit, solved)] : [],
-      ...cycles.filter(({ warns }) => warns).map(({ said }) => said), ...solved.notes.map(sentence),
+      ...cycles.filter(({ warns }) => warns).map(({ said }) => said), ...notes.filter((note) => note !== STILL_NOTE).map(sentence),
     ],
-    more: [...cycles.filter(({ warns }) => !warns).map(({ said }) => said), ...solved.standing.map((state) => sayStanding(circuit, solved, state))],
+    more: [...notes.filter((note) => note === STILL_NOTE).map(sentence), ...cycles.filter(({ warns }) => !warns).map(({ said }) => said), ...solved.standing.map((state) => sayStanding(circuit, solved, state))],
   }
 }
 

@@ -38,7 +38,11 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
   const scale = scales[Math.min(step, scales.length - 1)]
   const drag = useDrag(sheet)
   const sought = useRef<Picked | null>(null)
-  useEffect(() => { sheet.current?.scrollTo({ left: 0, top: 0 }) }, [width, height])
+  useEffect(() => {
+    sheet.current?.scrollTo({ left: 0, top: 0 })
+    sought.current ??= picked
+    // What is picked is brought back into sight when the drawing is laid out anew, not when something else is picked.
+  }, [width, height])
   usePaintMark(shown)
 
   const pickAt = (target: EventTarget) => {

@@ -9,7 +9,7 @@ import { serve, type Serving } from '../../src/server/index.ts'
 import { textWidth } from '../../src/draw/text-widths.ts'
 import { openLive, solveLive } from '../../src/tasks/live-vehicle.ts'
 import type { WiringRecord } from '../../src/record/index.ts'
-import { makeFuseBox, makeLampAndSwitch, makeRelayAndAlternator, makeSharedEarth } from '../builders/small-records.ts'
+import { makeFuseBox, makeLampAndSwitch, makeRelayAndAlternator, makeSharedEarth, makeTwentyCircuits } from '../builders/small-records.ts'
 import { makeTessarby } from '../builders/tessarby.ts'
 import { launchBrowser } from './launch.ts'
 
@@ -20,7 +20,7 @@ const desk = { width: 1440, height: 900 }
 const phone = { width: 390, height: 844 }
 
 const records: Readonly<Record<string, WiringRecord>> = {
-  'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'fuse-box': makeFuseBox(), 'lost-earth': makeLostEarth(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
+  'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'fuse-box': makeFuseBox(), 'lost-earth': makeLostEarth(), 'twenty-circuits': makeTwentyCircuits(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
 }
 
 function makeLostEarth(): WiringRecord {
@@ -415,6 +415,15 @@ test('what is drawn and picked stands in the address and survives a reload', asy
   await page.context().close()
 })
 
+test('what the address picks is in sight when the page opens', async () => {
+  for (const viewport of [desk, phone]) {
+    const page = await openPage('tessarby-errand', { viewport }, '#year=1961&picked=part+starter')
+    await page.waitForSelector('.fact-title')
+    await expect.poll(() => inFrame(page, 'g[data-kind="part"][data-id="starter"] .reach')).toBe(true)
+    await page.context().close()
+  }
+})
+
 test('a record opened from this computer is named, and a reload brings it back', async () => {
   const page = await openPage('test-van')
   await page.setInputFiles('input[type=file]', { name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(records['lamp-and-switch'])) })
@@ -427,6 +436,19 @@ test('a record opened from this computer is named, and a reload brings it back',
   await page.goto(`${serving.url}?file=other.json`)
   await page.waitForSelector('.trouble')
   expect(await page.textContent('.trouble')).toContain('other.json was opened from a file')
+  await page.context().close()
+})
+
+test('among twenty circuits each can be drawn alone, and any wire is found among a hundred and forty', async () => {
+  const page = await openPage('twenty-circuits')
+  const wires = () => page.locator('g[data-kind="wire"][data-pick]').count()
+  expect(await wires()).toBe(141)
+  expect(await page.locator('select[aria-label="Draw"] option').count()).toBe(21)
+  await page.selectOption('select[aria-label="Draw"]', 'Circuit 17')
+  await expect.poll(wires).toBe(8)
+  await find(page, 'wire', '13e', 'splice at the right lamp 13')
+  await expect.poll(wires).toBe(141)
+  expect(await page.locator('g.picked').getAttribute('data-id')).toBe('13e')
   await page.context().close()
 })
 

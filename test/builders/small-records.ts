@@ -78,3 +78,20 @@ export function makeFuseBox(): WiringRecord {
     ],
   })
 }
+
+/** Twenty alike circuits, each a fuse, a switch and two lamps behind a splice: 141 wires. */
+export function makeTwentyCircuits(): WiringRecord {
+  const numbers = Array.from({ length: 20 }, (_, i) => i + 1)
+  return makeRecord({
+    id: 'twenty-circuits', title: 'Twenty circuits', metals: { body: { title: 'body' } },
+    parts: [part('battery', 'battery', {}, { title: 'Battery' }), ...numbers.flatMap((n) => [
+      part(`fuse-${n}`, 'fuse', { ratingA: 10 }, { title: `Fuse ${n}` }), toggle(`switch-${n}`, `Switch ${n}`), lamp(`left-${n}`, `Left lamp ${n}`, 5), lamp(`right-${n}`, `Right lamp ${n}`, 5),
+    ])],
+    splices: Object.fromEntries(numbers.map((n) => [`s${n}`, {}])),
+    wires: [wire('earth', 'battery:-', 'body', { ...brown, sizeMm2: 16 }), ...numbers.flatMap((n) => [
+      wire(`${n}a`, 'battery:+', `fuse-${n}:in`, red), wire(`${n}b`, `fuse-${n}:out`, `switch-${n}:1`, red), wire(`${n}c`, `switch-${n}:2`, `s${n}`, red),
+      wire(`${n}d`, `s${n}`, `left-${n}:in`, red), wire(`${n}e`, `s${n}`, `right-${n}:in`, red), wire(`${n}f`, `left-${n}:out`, 'body', brown), wire(`${n}g`, `right-${n}:out`, 'body', brown),
+    ])],
+    layout: { circuits: Object.fromEntries(numbers.map((n) => [`Circuit ${n}`, [`fuse-${n}`, `switch-${n}`, `left-${n}`, `right-${n}`]])) },
+  })
+}
