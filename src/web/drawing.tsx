@@ -1,4 +1,4 @@
-import { memo, useEffect, useRef, useState } from 'react'
+import { memo, useEffect, useRef, useState, type RefObject } from 'react'
 import type { DrawnGroup } from '../draw/index.ts'
 import type { Picked } from '../tasks/index.ts'
 import type { Stand } from './address.ts'
@@ -35,50 +35,28 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
   const { width, height } = drawn
   const fit = Math.min(size.width / width, size.height / height)
   const scales = scalesOf(drawn, fit)
-  const scale = scales[Math.min(step, scales.length - 1)]
+  const at = Math.min(step, scales.length - 1)
   const drag = useDrag(sheet)
-  const sought = useRef<Picked | null>(null)
-  useEffect(() => {
-    sheet.current?.scrollTo({ left: 0, top: 0 })
-    sought.current ??= picked
-    // What is picked is brought back into sight when the drawing is laid out anew, not when something else is picked.
-  }, [width, height])
+  const seek = useInSight(sheet, shown)
   usePaintMark(shown)
-
   const pickAt = (target: EventTarget) => {
     const found = (target as Element).closest<SVGGElement>('g[data-pick]')
     pick(found ? { kind: found.dataset.kind as Picked['kind'], id: found.dataset.id ?? '' } : null)
   }
-
   const take = (next: Picked) => {
     pick(next, isDrawn(shown, next) ? {} : { circuit: null })
-    sought.current = next
+    seek(next)
   }
-  useEffect(() => {
-    if (!sought.current || !isDrawn(shown, sought.current)) return
-    showPicked(sheet.current, sought.current)
-    sought.current = null
-  })
-  const explained = shown.facts !== null
-  useEffect(() => { if (picked && explained) keepInView(sheet.current, picked) }, [picked, explained])
-
   return (
     <main className="drawing">
       <div className="tools">
         {opened && opened.circuits.length > 1 ? <CircuitChoice circuits={opened.circuits} circuit={circuit} choose={(next) => { move({ circuit: next }) }} /> : null}
         {opened ? <Find found={shown.found} ask={find} take={take} /> : null}
-        <div className="zoom">
-          <button type="button" className="plain-button" disabled={step === 0} onClick={() => { setStep(step - 1) }}>Smaller</button>
-          <button type="button" className="plain-button" disabled={step >= scales.length - 1} onClick={() => { setStep(step + 1) }}>Larger</button>
-          {fit < 1 || whole ? <button type="button" className="plain-button" aria-pressed={whole} onClick={() => {
-            setStep(0)
-            move({ whole: !whole })
-          }}>{whole ? 'Read' : 'Whole'}</button> : null}
-        </div>
+        <Zoom at={at} last={scales.length - 1} setAt={setStep} whole={fit < 1 || whole ? whole : null} setWhole={(next) => { move({ whole: next }) }} />
       </div>
       {/* A scrolled area that the keys must reach. */}
       <div ref={sheet} className="sheet" tabIndex={0} role="region" aria-label="Path drawing" {...drag.handlers}>
-        <svg className={drawn.whole ? 'is-whole' : undefined} width={width * scale} height={height * scale} viewBox={`0 0 ${width} ${height}`} role="group" aria-label="Wiring as paths from the supply rail to the earth rail"
+        <svg className={drawn.whole ? 'is-whole' : undefined} width={width * scales[at]} height={height * scales[at]} viewBox={`0 0 ${width} ${height}`} role="group" aria-label="Wiring as paths from the supply rail to the earth rail"
           onClick={({ target }) => { if (!drag.moved()) pickAt(target) }}
           onKeyDown={(event) => { if (event.key === 'Enter') pickAt(event.target) }}>
           {[...shown.groups.entries()].map(([key, group]) => <Group key={key} group={group} picked={isPicked(group, picked)} />)}
@@ -87,6 +65,49 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
       <UnderDrawing shown={shown} take={take} />
     </main>
   )
+}
+
+interface ZoomProps {
+  readonly at: number
+  readonly last: number
+  readonly setAt: (at: number) => void
+  /** Whether all is seen at once; null where it is anyway. */
+  readonly whole: boolean | null
+  readonly setWhole: (whole: boolean) => void
+}
+
+function Zoom({ at, last, setAt, whole, setWhole }: ZoomProps) {
+  return (
+    <div className="zoom">
+      <button type="button" className="plain-button" disabled={at === 0} onClick={() => { setAt(at - 1) }}>Smaller</button>
+      <button type="button" className="plain-button" disabled={at === last} onClick={() => { setAt(at + 1) }}>Larger</button>
+      {whole === null ? null : (
+        <button type="button" className="plain-button" aria-pressed={whole} onClick={() => {
+          setAt(0)
+          setWhole(!whole)
+        }}>{whole ? 'Read' : 'Whole'}</button>
+      )}
+    </div>
+  )
+}
+
+/** Keeps in sight what is picked, whenever the drawing is laid out anew; answers how to look for something once it is drawn. */
+function useInSight(sheet: RefObject<HTMLDivElement | null>, shown: Shown): (pick: Picked) => void {
+  const { opened, stand: { pick: picked }, facts } = shown
+  const sought = useRef<Picked | null>(null)
+  useEffect(() => {
+    sheet.current?.scrollTo({ left: 0, top: 0 })
+    sought.current ??= picked
+    // Only a new layout brings it back: another pick must not move the drawing.
+  }, [opened?.size.width, opened?.size.height])
+  useEffect(() => {
+    if (!sought.current || !isDrawn(shown, sought.current)) return
+    showPicked(sheet.current, sought.current)
+    sought.current = null
+  })
+  const explained = facts !== null
+  useEffect(() => { if (picked && explained) keepInView(sheet.current, picked) }, [sheet, picked, explained])
+  return (pick) => { sought.current = pick }
 }
 
 /** As large as can be chosen, least first: to be read, or all of it at once and then with its names at reading size. */

@@ -24,7 +24,6 @@ export interface SheetSize { readonly width: number; readonly height: number }
 export type Answer =
   | { readonly say: 'opened'; readonly opened: OpenedPage; readonly went: Went; readonly drawn: Drawn }
   | { readonly say: 'refused'; readonly refused: Refused }
-  | { readonly say: 'went'; readonly went: Went; readonly size: DrawingSize; readonly drawn: Drawn }
   | { readonly say: 'laid out'; readonly size: DrawingSize; readonly drawn: Drawn }
   | { readonly say: 'drawn'; readonly drawn: Drawn }
   | { readonly say: 'facts'; readonly facts: Facts | null }

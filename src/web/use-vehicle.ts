@@ -81,12 +81,9 @@ class Line {
 
   constructor(receive: (answer: Answer) => void) {
     this.worker.onmessage = (event: MessageEvent<Answer>) => {
-      if (event.data.say === 'notes') {
-        receive(event.data)
-        return
-      }
-      this.asked = null
-      receive(event.data)
+      if (event.data.say !== 'notes') this.asked = null
+      // An answer that another vehicle has been asked for since is late: what is shown waits for that one.
+      if (!this.waiting.some(opens)) receive(event.data)
       this.next()
     }
   }
@@ -121,8 +118,7 @@ function take(shown: Shown, answer: Answer | { readonly say: 'moved'; readonly s
   switch (answer.say) {
     case 'refused': return { ...NOTHING, stand: shown.stand, refused: answer.refused }
     case 'opened': return { ...NOTHING, opened: answer.opened, ...answer.went, ...unpack(new Map(), answer.drawn) }
-    case 'went': return { ...layOut(shown, answer), ...answer.went }
-    case 'laid out': return layOut(shown, answer)
+    case 'laid out': return shown.opened ? { ...shown, opened: { ...shown.opened, size: answer.size }, ...unpack(new Map(), answer.drawn) } : shown
     case 'drawn': return { ...shown, ...unpack(shown.groups, answer.drawn) }
     case 'facts': return { ...shown, facts: answer.facts }
     case 'found': return { ...shown, found: answer.found }
@@ -130,10 +126,6 @@ function take(shown: Shown, answer: Answer | { readonly say: 'moved'; readonly s
     case 'nothing': return shown
     case 'moved': return { ...shown, stand: answer.stand }
   }
-}
-
-function layOut(shown: Shown, { size, drawn }: Extract<Answer, { say: 'went' | 'laid out' }>): Shown {
-  return shown.opened ? { ...shown, opened: { ...shown.opened, size }, ...unpack(new Map(), drawn) } : shown
 }
 
 function unpack(before: ReadonlyMap<string, DrawnGroup>, { groups, ...said }: Drawn): Pick<Shown, 'groups' | Exclude<keyof Drawn, 'groups'>> {

@@ -80,7 +80,11 @@ function goTo(tasks: Tasks, held: Open, went: Went): void {
   solve(tasks, held, setting)
   held.pick = pick
   draw(tasks, held, view)
-  say({ say: 'went', went, size: sizeOf(held), drawn: readDrawn(tasks, held) })
+  sayOpened(tasks, held, went)
+}
+
+function sayOpened(tasks: Tasks, held: Open, went: Went): void {
+  say({ say: 'opened', opened: describe(tasks, held), went, drawn: readDrawn(tasks, held) })
   seekStanding(tasks)
 }
 
@@ -96,8 +100,7 @@ function openVehicle(tasks: Tasks, vehicle: Vehicle | null, find: (known: Known)
   const { setting, pick, ...view } = went.stand
   open = { live, view: AT_START, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick }
   if (view.circuit !== null || view.whole) draw(tasks, open, view)
-  say({ say: 'opened', opened: describe(tasks, open), went, drawn: readDrawn(tasks, open) })
-  seekStanding(tasks)
+  sayOpened(tasks, open, went)
 }
 
 function knownOf(tasks: Tasks, live: LiveVehicle): Known {
