@@ -584,6 +584,10 @@ test('where more is lit than two lines hold a button says so and shows it', asyn
 
 test('on a phone nothing of the header is cut off, and the whole is seen at once', async () => {
   const page = await openPage('tessarby-errand', { viewport: phone, hasTouch: true, isMobile: true })
+  await page.getByRole('combobox', { name: 'Find' }).tap()
+  await page.locator('.found').waitFor()
+  expect(await page.evaluate(() => [document.documentElement.scrollWidth, document.body.scrollLeft])).toEqual([phone.width, 0])
+  await page.keyboard.press('Escape')
   for (const control of await page.locator('.choices > *').all()) {
     const box = (await control.boundingBox())!
     expect(box.x + box.width).toBeLessThanOrEqual(phone.width)
