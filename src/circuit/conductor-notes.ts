@@ -51,11 +51,14 @@ function noteLoops(circuit: Circuit): string[] {
   return loose.length === 0 ? [] : [`the amps of ${loose.join(', ')} are undetermined: they lie in loops of conductors without resistance`]
 }
 
+/** The one note on a solution that is no bad news: everything is switched off. */
+export const STILL_NOTE = 'no current flows in this setting: every way from a source is open'
+
 function noteStillness(circuit: Circuit): string[] {
   const { network } = circuit
   if (!hasSource(network)) return ['nothing is live: this vehicle has no battery and nothing else that gives current']
   const flows = network.elements.some(({ part }, e) => part >= 0 && Math.abs(circuit.elementAmps(e)) > NOTHING_A)
-  return flows ? [] : ['no current flows in this setting: every way from a source is open']
+  return flows ? [] : [STILL_NOTE]
 }
 
 const hasSource = ({ elements }: Network) => elements.some(({ does }) => does === 'source')

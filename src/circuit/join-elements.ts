@@ -8,9 +8,18 @@ export interface JoinElement { readonly id: string; readonly from: string; reado
 /** A wire's copper: its ohms at 20 °C without joints, its length and area where they are known, and on whose word the ohms are. */
 export interface WireConductor { readonly ohm: number; readonly lengthMm: number | null; readonly areaMm2: number | null; readonly source: string }
 
-/** The copper of one wire of a wiring, as the network counts it. */
-export function describeConductor(wiring: Wiring, wire: WiringWire): WireConductor {
-  return conductorOf(wiring, wire, measureWires(wiring).get(wire.id) as WireRoute, [])
+/** A wire's joint at one end, ohm, and on whose word; none where the end is loose or unknown. */
+export interface WireJoint { readonly ohm: number; readonly source: string }
+
+/** The copper of one wire of a wiring and the joints at its two ends, as the network counts them. */
+export function describeConductor(wiring: Wiring, wire: WiringWire): WireConductor & { readonly joints: readonly [WireJoint | null, WireJoint | null] } {
+  const conductor = conductorOf(wiring, wire, measureWires(wiring).get(wire.id) as WireRoute, [])
+  const usual = usualJoint(wiring, conductor.areaMm2)
+  const jointAt = ({ at, jointOhm }: WiringEnd): WireJoint | null => {
+    if (at === null) return null
+    return typeof jointOhm === 'number' ? { ohm: jointOhm, source: 'the record' } : { ohm: usual.value, source: usual.source }
+  }
+  return { ...conductor, joints: [jointAt(wire.ends[0]), jointAt(wire.ends[1])] }
 }
 
 const PRACTICE = 'common practice, no source'
@@ -20,7 +29,6 @@ const DEFAULT_MM2 = 1
 /** All resistances of a wiring that belong to no part. What had to be assumed is added to `assumed`. */
 export function joinElements(wiring: Wiring, assumed: Assumption[]): JoinElement[] {
   const routes = measureWires(wiring)
-  const joint = recordOr(wiring.assume.jointOhm, wiring, partDefaults.jointMohm)
   const onMetal = recordOr(wiring.assume.fixingOhm, wiring, partDefaults.fixingMohm)
   const take = (value: number | 'unknown' | undefined, fallback: Default, path: string): number => {
     if (typeof value === 'number') return value
@@ -31,14 +39,14 @@ export function joinElements(wiring: Wiring, assumed: Assumption[]): JoinElement
     ({ id, from, to, ohm: take(ohm, fallback, `${path}.${id}.ohm`) })
   const wire = (one: WiringWire): JoinElement => {
     const { ohm, areaMm2 } = conductorOf(wiring, one, routes.get(one.id) as WireRoute, assumed)
-    const atEnd = { ...joint, value: joint.value * jointScale(wiring, areaMm2) }
+    const atEnd = usualJoint(wiring, areaMm2)
     const joints = one.ends.map((end, i) => (end.at === null ? 0 : take(end.jointOhm, atEnd, `wires.${one.id}.ends.${i}.jointOhm`)))
     return { id: one.id, from: endPoint(one, 0), to: endPoint(one, 1), ohm: ohm + joints[0] + joints[1] }
   }
   return [
     ...[...wiring.wires.values()].map(wire),
     ...[...wiring.fixings.values()].map((one) => fixing(one, onMetal, 'fixings')),
-    ...[...wiring.matings.values()].map((one) => fixing(one, joint, 'connectors')),
+    ...[...wiring.matings.values()].map((one) => fixing(one, usualJoint(wiring, null), 'connectors')),
   ]
 }
 
@@ -55,9 +63,10 @@ export function endPoint(wire: { readonly id: string; readonly ends: readonly Wi
 /** A heavy lug has more face than a crimp of loom wire: above this size its default falls as the copper grows. Common practice, no source. */
 const LOOM_MM2 = 6
 
-/** What the record's owner assumes holds for every size. */
-function jointScale({ assume }: Wiring, areaMm2: number | null): number {
-  return areaMm2 === null || assume.jointOhm !== undefined ? 1 : Math.min(1, LOOM_MM2 / areaMm2)
+/** The joint of an end of which nothing is stated; what the record's owner assumes holds for every size. */
+function usualJoint(wiring: Wiring, areaMm2: number | null): Default {
+  const joint = recordOr(wiring.assume.jointOhm, wiring, partDefaults.jointMohm)
+  return areaMm2 === null || wiring.assume.jointOhm !== undefined ? joint : { ...joint, value: joint.value * Math.min(1, LOOM_MM2 / areaMm2) }
 }
 
 /** Ohms of a wire's conductor at 20 °C, as measured, else from its stated size and its length; its copper, null where only the ohms are stated. */

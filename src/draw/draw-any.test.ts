@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { makeRecord, mustResolve, part, wire } from '../../test/builders/record.ts'
-import { prepareCircuit } from '../circuit/index.ts'
+import { prepareCircuit, solveSetting } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { WiringRecord } from '../record/index.ts'
 import { drawPaths } from './draw-paths.ts'
@@ -16,6 +16,17 @@ const forms: Record<string, { kind: string, params: Record<string, unknown>, end
   change: { kind: 'control', params: { ...lever, rows: { a: { when: { lever: ['on'] }, joins: ['56', '56a'] }, b: { when: { lever: ['off'] }, joins: ['56', '56b'] } } }, ends: ['56', '56a', '56b'] },
   relay: { kind: 'electromagnet', params: {}, ends: ['30', '87', '86', '85'] },
   motor: { kind: 'motor', params: {}, ends: ['in', 'out'] },
+  stabiliser: { kind: 'stabiliser', params: {}, ends: ['B', 'I', 'E'] },
+  gauge: { kind: 'gauge', params: {}, ends: ['in', 'T'] },
+  twoCoil: { kind: 'gauge', params: { type: 'two-coil' }, ends: ['in', 'T', 'E'] },
+  ammeter: { kind: 'ammeter', params: {}, ends: ['in', 'out'] },
+  voltmeter: { kind: 'voltmeter', params: {}, ends: ['in', 'out'] },
+  clock: { kind: 'clock', params: { type: 'wound' }, ends: ['in', 'out'] },
+  breaker: { kind: 'circuit-breaker', params: { resets: 'by hand' }, ends: ['in', 'out'] },
+  capacitor: { kind: 'capacitor', params: {}, ends: ['in', 'case'] },
+  magneto: { kind: 'magneto', params: {}, ends: ['2', 'case'] },
+  module: { kind: 'module', params: {}, ends: ['15', '31', '30', '87'] },
+  fuses: { kind: 'fuse', params: { ratingA: 8, ways: { one: { from: 'bar', to: '1' }, two: { from: 'bar', to: '2', ratingA: 25 }, three: { from: 'in', to: '3' } } }, ends: ['bar', '1', '2', 'in', '3'] },
 }
 const names = Object.keys(forms)
 
@@ -36,7 +47,9 @@ const records = fc.record({
 test('any wiring draws, with no text on anything', () => {
   fc.assert(fc.property(records, (record) => {
     const wiring = mustResolve(record, {}, partKinds)
-    const models = new Map(prepareCircuit(wiring, partKinds).network.parts.map(({ id, model }) => [id, model]))
-    expect(findOverlaps(drawPaths(wiring, models, { width: 800, height: 600 }), null)).toEqual([])
+    const circuit = prepareCircuit(wiring, partKinds)
+    const scene = drawPaths(wiring, new Map(circuit.network.parts.map(({ id, model }) => [id, model])), { width: 800, height: 600 })
+    const { solved } = solveSetting(circuit, { controls: {}, engine: 'stopped', battery: 'full', phases: {} }, { skipStanding: true })
+    expect(findOverlaps(scene, solved)).toEqual([])
   }))
 }, 60_000)

@@ -1,5 +1,5 @@
 import type { SolvedSetting } from '../circuit/index.ts'
-import type { Scene, Shape, Spot, TextShape } from './scene.ts'
+import { LETTER, LINE, type Scene, type ScenePiece, type Shape, type Spot, type TextShape } from './scene.ts'
 import { sceneShapes, type ShapeGroup } from './scene-shapes.ts'
 import { textWidth } from './text-widths.ts'
 
@@ -30,7 +30,7 @@ export class FreeRoom {
 
   constructor(private readonly scene: Scene) {
     const { letterings, strokes } = readAreas(sceneShapes(scene, null))
-    this.taken = [...letterings, ...strokes].map(({ area }) => area)
+    this.taken = [...[...letterings, ...strokes].map(({ area }) => area), ...scene.pieces.flatMap(liveRooms)]
   }
 
   /** The first of several texts that touches nothing, with room to spare on all sides; `instead` is a text that it takes the place of. */
@@ -46,6 +46,14 @@ export class FreeRoom {
     if (found) this.taken.splice(0, this.taken.length, ...others, textArea(found))
     return found
   }
+}
+
+/** The lines beside a piece that are empty until something is solved, as wide as they can come to be. */
+function liveRooms({ name: { at: [x, y], lines } }: ScenePiece): Area[] {
+  return lines.flatMap(({ live }, i) => {
+    const width = Math.max(0, ...(live?.room ?? []).map((text) => textWidth(text, LETTER)))
+    return width === 0 ? [] : [{ x0: x, y0: y + i * LINE, x1: x + width, y1: y + (i + 1) * LINE }]
+  })
 }
 
 /** Free room before and behind a text, where lines may come to be edged, and above and below it. */

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest'
 import { mustResolve } from '../../test/builders/record.ts'
-import { makeLampAndSwitch, makeRelayAndAlternator } from '../../test/builders/small-records.ts'
+import { makeFuseBox, makeLampAndSwitch, makeRelayAndAlternator } from '../../test/builders/small-records.ts'
 import { prepareCircuit, solveSetting } from '../circuit/index.ts'
 import { partKinds } from '../parts/index.ts'
 import type { WiringRecord } from '../record/index.ts'
 import { drawPaths } from './draw-paths.ts'
-import { isClosed, lampText, wireLive } from './live.ts'
+import { isClosed, lampText, sayDial, wireLive } from './live.ts'
 import { renderGroups, renderSvg } from './render-svg.ts'
 
 function solve(record: WiringRecord, controls: Record<string, string>) {
@@ -46,6 +46,19 @@ test('a lamp says its class in words unless it is normal', () => {
   const say = (percent: number, name: 'off' | 'faint' | 'dim' | 'normal' | 'over') => lampText({ volts: 0, ratedV: 12, percent, light: 0, class: name }).text
   expect([say(0, 'off'), say(5, 'off'), say(22, 'faint'), say(58, 'dim'), say(97.4, 'normal'), say(115, 'over')])
     .toEqual(['off', '5 % off', '22 % faint', '58 % dim', '97 %', '115 % over'])
+})
+
+test('in a fuse box the one that has blown is named', () => {
+  const { scene, solved } = solve(makeFuseBox(), {})
+  const said = renderGroups(scene, solved).filter(({ id }) => id.startsWith('box')).map(({ svg }) => svg).join('')
+  expect(said).toContain('>right blown<')
+  expect(said).toContain('>left, 8 A<')
+})
+
+test('a needle says by name what it shows', () => {
+  const { scene, solved } = solve(makeFuseBox(), {})
+  expect(renderGroups(scene, solved).find(({ id }) => id === 'volts')?.svg).toMatch(/>1[12](\.\d)? V</)
+  expect([sayDial({ shows: -0.01, unit: 'A' }), sayDial({ shows: -4.26, unit: 'A' }), sayDial({ shows: null, unit: 'A' })]).toEqual(['0 A', '−4.3 A', '? A'])
 })
 
 test('only what changes has another drawing', () => {

@@ -1,5 +1,5 @@
 import { innerId, type ElementSpec, type Now, type PartModel } from '../record/index.ts'
-import type { LampResult, Solution, SolvedSetting } from '../circuit/index.ts'
+import type { DialResult, LampResult, Solution, SolvedSetting } from '../circuit/index.ts'
 import type { LiveLine, ScenePiece, SceneWire } from './scene.ts'
 import type { CoreLive } from './symbols/symbol.ts'
 
@@ -76,7 +76,9 @@ export function liveText(piece: ScenePiece, live: LiveLine, solved: SolvedSettin
   if (live.says === 'axis') return axisText(piece, live, solved)
   if (!solved) return { text: '', tone: 'soft' }
   if (live.says === 'lamp') return lampText(solved.lamps[live.key ?? ''])
+  if (live.says === 'dial') return { text: sayDial(solved.dials[live.key ?? '']), tone: 'ink' }
   if (live.says === 'state') return stateText(piece, live, solved)
+  if (live.says === 'fuse') return fuseText(piece, live, solved)
   if (live.says === 'phase') return phaseText(piece, solved)
   return live.says === 'battery' ? batteryVolts(piece, solved) : batteryAmps(piece, solved)
 }
@@ -96,10 +98,23 @@ export function lampText(lamp: LampResult | undefined): LiveText {
   return { text: `${percent} ${lamp.class}`, tone: lamp.class === 'off' ? 'soft' : lamp.class === 'over' ? 'bad' : 'doubtful' }
 }
 
+/** What a needle shows, to a tenth: nobody reads one finer; a question mark where it cannot be told. */
+export function sayDial(dial: DialResult | undefined): string {
+  if (!dial) return ''
+  if (dial.shows === null) return `? ${dial.unit}`
+  const tenths = Math.round(Math.abs(dial.shows) * 10) / 10
+  return `${dial.shows < 0 && tenths > 0 ? '−' : ''}${tenths} ${dial.unit}`
+}
+
+/** A fuse of a box by its name and rating, and each that has blown. */
+function fuseText({ part }: ScenePiece, live: LiveLine, solved: SolvedSetting): LiveText {
+  const isBlown = solved.states[`${part.id}.${live.key ?? ''}`] === 'blown'
+  return isBlown ? { text: `${live.prefix ?? ''}blown`, tone: 'bad' } : { text: live.rest ?? '', tone: 'soft' }
+}
+
 function stateText({ part }: ScenePiece, live: LiveLine, solved: SolvedSetting): LiveText {
   const value = solved.states[`${part.id}.${live.key ?? ''}`] ?? ''
-  if (value === 'blown') return { text: value, tone: 'bad' }
-  const silent = part.kind === 'fuse' || part.kind === 'motor' && value === live.rest
+  const silent = part.kind === 'motor' && value === live.rest
   return { text: silent ? '' : `${live.prefix ?? ''}${value}`, tone: value === live.rest ? 'soft' : 'ink' }
 }
 

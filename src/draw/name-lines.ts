@@ -1,4 +1,4 @@
-import { innerId, type AxisSpec, type PartModel } from '../record/index.ts'
+import { innerId, type AxisSpec, type DialSpec, type ElementSpec, type PartModel, type WiringPart } from '../record/index.ts'
 import type { Manner } from './manner.ts'
 import type { GraphNode } from './path-graph.ts'
 import { LETTER, LINE, type NameLine } from './scene.ts'
@@ -69,6 +69,8 @@ function partLines({ part, model, elements }: GraphNode): NameLine[] {
   const isContactPiece = elements.length > 0 && elements.every(({ does }) => does === 'contact')
   return [
     ...ratingLines(part.kind, part.params),
+    ...fuseLines(part, model, elements),
+    ...(model?.dials ?? []).map((dial) => dialLine(part.id, dial)),
     ...(model?.axes ?? []).map((axis) => axisLine(axis, model)),
     ...part.kind === 'battery' ? [{ text: '', live: { says: 'battery', room: ['12.65 V'] } } satisfies NameLine] : [],
     ...part.kind === 'battery' ? [{ text: '', live: { says: 'battery-amps', room: ['99.9 A out', 'no current'] } } satisfies NameLine] : [],
@@ -89,8 +91,23 @@ function wattsOf(model: PartModel | undefined, element: string): string {
 
 function ratingLines(kind: string, params: Readonly<Record<string, unknown>>): NameLine[] {
   const { ratingA, powerW } = params
-  const text = kind === 'fuse' && typeof ratingA === 'number' ? `${ratingA} A` : typeof powerW === 'number' ? `${round(powerW)} W` : ''
+  const text = kind === 'fuse' && params.ways === undefined && typeof ratingA === 'number' ? `${ratingA} A` : typeof powerW === 'number' ? `${round(powerW)} W` : ''
   return text === '' ? [] : [{ text, soft: true }]
+}
+
+/** A blown fuse; in a box each fuse of this piece by its name, as long as it is whole with its rating. */
+function fuseLines({ params }: WiringPart, model: PartModel | undefined, elements: readonly ElementSpec[]): NameLine[] {
+  const ways = params.ways as Readonly<Record<string, { readonly ratingA?: unknown }>> | undefined
+  return (model?.states ?? []).filter(({ element }) => elements.some(({ id }) => id === element)).map(({ id, element = '' }) => {
+    const ratingA = ways?.[element]?.ratingA ?? params.ratingA
+    const whole = element === '' ? '' : `${element}${typeof ratingA === 'number' ? `, ${ratingA} A` : ''}`
+    const prefix = element === '' ? '' : `${element} `
+    return { text: '', live: { says: 'fuse', key: id, prefix, rest: whole, room: [whole, `${prefix}blown`] } }
+  })
+}
+
+function dialLine(part: string, { id, unit }: DialSpec): NameLine {
+  return { text: '', live: { says: 'dial', key: innerId(part, id), room: [`−88.8 ${unit}`] } }
 }
 
 function axisLine(axis: AxisSpec, model: PartModel | undefined): NameLine {
@@ -100,11 +117,11 @@ function axisLine(axis: AxisSpec, model: PartModel | undefined): NameLine {
   return { text: '', live: { says: 'axis', key: axis.id, prefix, room } }
 }
 
-/** States that a person would ask for: whether a magnet holds, a cut-out is made, a breaker has opened; and a fuse that blew. */
+/** States that a person would ask for: whether a magnet holds, a cut-out is made, a breaker has opened. */
 function stateLines(model: PartModel | undefined, detachedContact: boolean): NameLine[] {
   if (detachedContact) return []
   if (model?.phase) return [{ text: '', live: { says: 'phase', room: ['stays lit', ...model.phase.names] } }]
-  return (model?.states ?? []).filter(({ values }) => values.length > 1).map((state) => {
+  return (model?.states ?? []).filter(({ values, element }) => values.length > 1 && element === undefined).map((state) => {
     const prefix = STATE_WORDS[state.id] ?? ''
     return { text: '', live: { says: 'state', key: state.id, prefix, rest: state.rest, room: state.values.map((value) => prefix + value) } }
   })

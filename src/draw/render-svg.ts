@@ -35,10 +35,11 @@ function groupSvg(group: ShapeGroup, look: Look): string {
   return reachSvg(group) + group.shapes.map((shape) => shapeSvg(shape, look)).join('')
 }
 
-/** An unseen area wide enough for a finger. */
+/** An unseen area wide enough for a finger, and under a wire the line that marks it where the page picks it. */
 function reachSvg({ kind, reach }: ShapeGroup): string {
   if (!reach) return ''
-  if (kind === 'wire') return `<polyline class="reach" points="${points(reach)}" fill="none" stroke="transparent" stroke-width="22"/>`
+  const line = `points="${points(reach)}" fill="none"`
+  if (kind === 'wire') return `<polyline class="mark" ${line}/><polyline class="reach" ${line} stroke="transparent" stroke-width="22"/>`
   if (reach.length === 1) return `<circle class="reach" cx="${n(reach[0][0])}" cy="${n(reach[0][1])}" r="12" fill="transparent"/>`
   return `<polygon class="reach" points="${points(reach)}" fill="transparent"/>`
 }

@@ -134,7 +134,7 @@ export interface NameLine { readonly text: string; readonly live?: LiveLine; rea
 
 /** What a live line says, and the texts that it must have room for. */
 export interface LiveLine {
-  readonly says: 'lamp' | 'axis' | 'state' | 'phase' | 'battery' | 'battery-amps'
+  readonly says: 'lamp' | 'axis' | 'state' | 'fuse' | 'phase' | 'dial' | 'battery' | 'battery-amps'
   readonly key?: string
   readonly prefix?: string
   readonly rest?: string

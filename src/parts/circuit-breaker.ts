@@ -44,7 +44,7 @@ export const circuitBreaker: PartKind = {
 
 function coolingPhase(trips: (view: View) => boolean): PhaseSpec {
   return {
-    names: ['closed', 'open'], start: 'closed',
+    names: ['closed', 'open'], start: 'closed', warns: true,
     next: (view, phase) => (phase === 'open' ? 'closed' : trips(view) ? 'open' : null),
     rate: () => 'opens and closes by its own heat',
   }

@@ -77,7 +77,7 @@ function makeWay({ id, from, to }: Way, box: FuseParams, ctx: BuildContext): { e
   return {
     element: { id, from, to, does: 'contact', law: (now) => (now.state(state) === 'blown' ? { kind: 'open' } : { kind: 'resistor', ohm }) },
     state: {
-      id: state, values: ['whole', 'blown'], rest: 'whole', tells: { blown: id ? `has blown its fuse ${id}` : 'has blown' },
+      id: state, element: id, values: ['whole', 'blown'], rest: 'whole', tells: { blown: id ? `has blown its fuse ${id}` : 'has blown' },
       wants(view, value) {
         const blows = value === 'whole' && Math.abs(view.amps(id)) > blowA
         return blows ? { value: 'blown', afterMs: BLOW_MS } : null

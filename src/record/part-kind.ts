@@ -127,6 +127,8 @@ export interface StateSpec {
   readonly id: string
   readonly values: readonly string[]
   readonly rest: string
+  /** The element whose own state it is, where a part has one of each for several: the fuses of a box. */
+  readonly element?: string
   /** The value that counts as made when standing states are sought; absent: the state is not tried. */
   readonly made?: string
   /** By value: what a person must be told of the part while it holds, as in `has blown`. */
@@ -145,6 +147,8 @@ export interface PhaseSpec {
   readonly start: string
   /** The phase that follows, or null when the part rests in this one. */
   next(view: View, phase: string): string | null
+  /** That it cycles at all is trouble: a breaker that opens again and again. */
+  readonly warns?: true
   /** Said of the whole cycle once it is known: by the views of its phases. */
   rate?(views: ReadonlyMap<string, View>): string
   /** Share of the time that each phase of the whole cycle lasts, where it can be told. */

@@ -5,13 +5,15 @@ export const loadTask = {
   checkEditions: async () => (await import('./check-editions.ts')).checkEditions,
   checkVehicle: async () => (await import('./check-vehicle.ts')).checkVehicle,
   meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
-  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts') }),
+  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts'), ...await import('./find-by-words.ts'), ...await import('./live-checks.ts') }),
 } as const
 
 export type { CheckedEdition, CheckedEditions } from './check-editions.ts'
 export type { CheckedWiring } from './check-vehicle.ts'
+export type { Findable } from './find-by-words.ts'
+export type { Check } from './live-checks.ts'
 export type { Facts, Picked } from './live-facts.ts'
-export type { Before, LiveVehicle, OpenedLive, PanelAxis } from './live-vehicle.ts'
+export type { Before, LiveVehicle, OpenedLive, PanelAxis, SettingNotes } from './live-vehicle.ts'
 export type { MeterAnswer, MeterReading, MeterWords } from './meter-vehicle.ts'
 export type { OpenedVehicle } from './open-vehicle.ts'
 export type { SettingWords } from './read-setting.ts'

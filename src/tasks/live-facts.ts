@@ -1,8 +1,10 @@
 import { describeConductor, type SolvedSetting } from '../circuit/index.ts'
-import { positionOf, sayAmps, wireColour, type WireColour } from '../draw/index.ts'
+import { positionOf, sayAmps, sayDial, wireColour, type WireColour } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
 import { innerId, wireSize, type PartModel, type WiringPart, type WiringWire } from '../record/index.ts'
+import { judgePart } from './judge-part.ts'
 import type { LiveVehicle } from './live-vehicle.ts'
+import { sayPoint, upperFirst } from './say-point.ts'
 
 /** What has been clicked: a wire, a part or a splice, by id. */
 export interface Picked { readonly kind: 'wire' | 'part' | 'splice'; readonly id: string }
@@ -22,6 +24,11 @@ export interface Facts {
 /** `source` says where a figure comes from that the record does not give. */
 export interface FactRow { readonly name: string; readonly said: string; readonly source?: string }
 
+/** Whether the vehicle has what was picked. */
+export function hasPicked({ wiring }: LiveVehicle, { kind, id }: Picked): boolean {
+  return kind === 'wire' ? wiring.wires.has(id) : kind === 'part' ? wiring.parts.has(id.split('/')[0]) : wiring.splices.has(id) || wiring.matings.has(id)
+}
+
 /** Facts of a wire, a part or a splice; null where the vehicle has none of that id. */
 export function factsOf(live: LiveVehicle, solved: SolvedSetting, pick: Picked): Facts | null {
   if (pick.kind === 'wire') {
@@ -40,7 +47,7 @@ export function factsOf(live: LiveVehicle, solved: SolvedSetting, pick: Picked):
 function wireFacts(live: LiveVehicle, solved: SolvedSetting, wire: WiringWire): Facts {
   const colour = wireColour(wire)
   const size = wireSize(wire)
-  const [from, to] = wire.ends.map(({ at, state }) => at === null ? state === 'loose' ? 'loose end' : 'end not known' : sayPoint(live, at))
+  const [from, to] = wire.ends.map(({ at, state }) => at === null ? state === 'loose' ? 'loose end' : 'end not known' : sayPoint(live.wiring, at))
   const result = solved.wires[wire.id], conductor = describeConductor(live.wiring, wire)
   const ends = wire.ends.flatMap(({ at }, i): FactRow[] => at === null ? [] : [{ name: `At ${i === 0 ? from : to}`, said: sayVolts(solved.voltages[at]) }])
   return {
@@ -51,12 +58,24 @@ function wireFacts(live: LiveVehicle, solved: SolvedSetting, wire: WiringWire): 
       ...ends,
       { name: 'Current', said: result?.amps === null ? 'undetermined: a loop without resistance' : sayFlow(result?.amps ?? 0) },
       { name: 'Lost in it', said: sayDrop(result?.dropV) },
-      { name: 'Copper', said: `${Number((conductor.ohm * 1000).toPrecision(3))} mΩ`, source: conductor.source },
+      ...ohmRows(conductor, [from, to]),
       ...wire.loom === undefined ? [] : [{ name: 'Loom', said: wire.loom === 'separate' ? 'separate' : live.wiring.looms.get(wire.loom)?.title ?? wire.loom }],
     ],
     judgement: judgeWire(solved, wire, result?.amps ?? null, from, to), plain: '',
   }
 }
+
+/** Its copper, the joint at each end, and all of it together, which is what a meter reads. */
+function ohmRows({ ohm, joints, source }: ReturnType<typeof describeConductor>, ends: readonly string[]): FactRow[] {
+  const all = joints.reduce((sum, joint) => sum + (joint?.ohm ?? 0), ohm)
+  return [
+    { name: 'Copper', said: sayOhm(ohm), source },
+    ...joints.flatMap((joint, i): FactRow[] => joint ? [{ name: `Joint at ${ends[i]}`, said: sayOhm(joint.ohm), source: joint.source }] : []),
+    { name: 'Together', said: sayOhm(all) },
+  ]
+}
+
+const sayOhm = (ohm: number) => `${Number((ohm * 1000).toFixed(2))} mΩ`
 
 function judgeWire(solved: SolvedSetting, wire: WiringWire, amps: number | null, from: string, to: string): string {
   if (amps !== null && Math.abs(amps) >= 0.005) return `Carries ${sayAmps(Math.abs(amps))} from ${amps > 0 ? from : to} to ${amps > 0 ? to : from}.`
@@ -73,14 +92,19 @@ function partFacts(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): 
   const model = netPart?.model
   return {
     pick: { kind: 'part', id: part.id }, kicker: part.tag ? `Part ${part.tag}` : 'Part', title: part.title, colour: null,
-    under: [KIND_WORDS[part.kind] ?? part.kind.replace('-', ' '), placeOf(live, part)].filter((word) => word !== '').join(' · '),
+    under: [kindWords(part.kind), placeOf(live, part)].filter((word) => word !== '').join(' · '),
     rows: [
-      ...axisRows(part, model, solved), ...lampRows(part, model, solved), ...elementRows(part, model, solved),
+      ...axisRows(part, model, solved), ...dialRows(part, model, solved), ...lampRows(part, model, solved), ...elementRows(part, model, solved),
       ...stateRows(part, model, solved), ...terminalRows(live, solved, part),
     ],
     judgement: judgePart(part, model, solved),
     plain: partKinds.find(({ kind }) => kind === part.kind)?.plain ?? '',
   }
+}
+
+/** A part kind as a person would say it. */
+export function kindWords(kind: string): string {
+  return KIND_WORDS[kind] ?? kind.replace('-', ' ')
 }
 
 const KIND_WORDS: Readonly<Record<string, string>> = { electromagnet: 'relay or solenoid', control: 'switch', coil: 'ignition coil', led: 'LED lamp' }
@@ -105,8 +129,12 @@ function lampRows(part: WiringPart, model: PartModel | undefined, solved: Solved
     return [
       { name: `${name}volts across`, said: `${result.volts.toFixed(2)} V of ${lamp.ratedV} V, ${Math.round(result.percent)} %` },
       { name: `${name}light`, said: `${result.class}${result.class === 'off' ? '' : `, ${Math.round(result.light * 100)} % of its rated light`}` },
-    ].map((row) => ({ ...row, name: row.name.charAt(0).toUpperCase() + row.name.slice(1) }))
+    ].map((row) => ({ ...row, name: upperFirst(row.name) }))
   })
+}
+
+function dialRows(part: WiringPart, model: PartModel | undefined, { dials }: SolvedSetting): FactRow[] {
+  return (model?.dials ?? []).map(({ id }) => ({ name: upperFirst(`${sayId(id)} shows`.trim()), said: sayDial(dials[innerId(part.id, id)]) }))
 }
 
 function elementRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
@@ -115,37 +143,39 @@ function elementRows(part: WiringPart, model: PartModel | undefined, solved: Sol
   return shown.flatMap(({ id, does, from, to }) => {
     const result = solved.elements[innerId(part.id, id)]
     if (!result) return []
-    const name = id === '' ? does === 'joint' ? 'Through it' : 'Now' : id.replaceAll('-', ' ')
     const amps = result.amps === null ? 'amps undetermined' : Math.abs(result.amps) < 0.0005 ? 'no current' : sayAmps(Math.abs(result.amps))
-    return [{ name: name.charAt(0).toUpperCase() + name.slice(1), said: does === 'joint' ? amps : does === 'contact' ? `${from} to ${to}: ${amps}` : `${sayVolts(result.volts)} · ${amps}` }]
+    if (does === 'contact') return [{ name: `${markingOf(part, from)} to ${markingOf(part, to)}`, said: amps }]
+    return [does === 'joint' ? { name: 'Through it', said: amps } : { name: id === '' ? 'Now' : upperFirst(sayId(id)), said: `${sayVolts(result.volts)} · ${amps}` }]
   })
 }
 
+/** The marking on an end that the part's kind knows by a name of its own. */
+function markingOf({ terminals }: WiringPart, is: string): string {
+  return [...terminals.values()].find((terminal) => terminal.is === is)?.marking ?? is
+}
+
+/** An inner name in words. */
+const sayId = (id: string) => id.replaceAll('-', ' ')
+
 function stateRows(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): FactRow[] {
-  const states = (model?.states ?? []).map(({ id }) => ({ name: id.charAt(0).toUpperCase() + id.slice(1), said: solved.states[innerId(part.id, id)] ?? '' }))
+  const states = (model?.states ?? []).map(({ id, element }) => ({
+    name: element === undefined ? STATE_WORDS[id] ?? upperFirst(sayId(id)) : `Fuse ${element}`.trim(), said: solved.states[innerId(part.id, id)] ?? '',
+  }))
   const phase = solved.phases[part.id]
   if (!phase) return states
   return [...states, { name: 'Goes through', said: phase.cycle ? `${phase.cycle.join(', ')}${phase.rate ? ` · ${phase.rate}` : ''}` : phase.rate ?? `rests: ${phase.rests ?? ''}` }]
 }
+
+const STATE_WORDS: Readonly<Record<string, string>> = { telltale: 'Tell-tale contact', cutout: 'Cut-out', armature: 'Armature' }
 
 function terminalRows(live: LiveVehicle, solved: SolvedSetting, part: WiringPart): FactRow[] {
   return [...part.terminals.values()].map(({ id, marking }) => {
     const point = `${part.id}:${id}`
     const wires = [...live.wiring.wires.values()].filter(({ ends }) => ends.some(({ at }) => at === point)).map((wire) => `wire ${wire.id} ${wireColour(wire).letters}`)
     const seat = [...live.wiring.fixings.values()].find(({ joins }) => joins.includes(point))?.joins.find((other) => other !== point)
-    const joined = [...wires, ...seat === undefined ? [] : [`on ${sayPoint(live, seat)}`]].join(', ')
+    const joined = [...wires, ...seat === undefined ? [] : [`on ${sayPoint(live.wiring, seat)}`]].join(', ')
     return { name: `Terminal ${marking}`, said: [sayVolts(solved.voltages[point]), joined === '' ? 'no wire' : joined].join(' · ') }
   })
-}
-
-function judgePart(part: WiringPart, model: PartModel | undefined, solved: SolvedSetting): string {
-  const blown = (model?.states ?? []).some(({ id }) => solved.states[innerId(part.id, id)] === 'blown')
-  if (blown) return 'Blown. Find out why before another of the same size goes in.'
-  const lamps = (model?.lamps ?? []).flatMap((lamp) => solved.lamps[innerId(part.id, lamp.id)] ?? [])
-  const odd = lamps.find((lamp) => lamp.class !== 'off' && lamp.class !== 'normal')
-  if (odd) return `Gets ${Math.round(odd.percent)} % of its rated volts: ${odd.class}.`
-  if (lamps.length > 0) return lamps.some((lamp) => lamp.class === 'normal') ? 'Burns as it should.' : 'Off in this setting.'
-  return ''
 }
 
 // --- splices and connectors ---
@@ -166,16 +196,6 @@ function junctionFacts(live: LiveVehicle, solved: SolvedSetting, id: string): Fa
 }
 
 // --- words ---
-
-/** A point of the wiring as a person would say it. */
-export function sayPoint({ wiring }: LiveVehicle, at: string): string {
-  const [owner, terminal] = at.split(':')
-  const part = wiring.parts.get(owner)
-  if (part) return `${part.title.charAt(0).toLowerCase()}${part.title.slice(1)} ${part.terminals.get(terminal ?? '')?.marking ?? ''}`.trim()
-  const metal = wiring.metals.get(at)
-  if (metal) return metal.title
-  return wiring.splices.has(at) ? `splice ${at}` : at
-}
 
 export function sayVolts(volts: number | null | undefined): string {
   if (volts === null || volts === undefined) return 'floating, no path'

@@ -1,12 +1,14 @@
 import {
-  prepareCircuit, solveSetting, type Circuit, type Condition, type Network, type Setting, type Solution, type SolvedSetting, type StandingState,
+  prepareCircuit, solveSetting, STILL_NOTE, type Circuit, type Condition, type Network, type PhaseResult, type Setting, type Solution, type SolvedSetting, type StandingState,
 } from '../circuit/index.ts'
 import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
 import {
   innerId, sayAssumed as groupAssumed, titleOf, type AssumedLine, type AxisSpec, type Vehicle, type Wiring, type WiringRecord,
 } from '../record/index.ts'
+import { findFlashing } from './flashing.ts'
 import { openVehicle } from './open-vehicle.ts'
+import { upperFirst } from './say-point.ts'
 import { firstVehicle, readChoices, type VehicleChoices } from './vehicle-choices.ts'
 
 /** A vehicle held open for the page: its circuit, and its drawing laid out. */
@@ -21,7 +23,7 @@ export interface LiveVehicle {
 
 export type OpenedLive =
   | { readonly ok: true; readonly live: LiveVehicle }
-  | { readonly ok: false; readonly said: string; readonly sentences: readonly string[]; readonly vehicle: Vehicle; readonly choices: VehicleChoices | null }
+  | { readonly ok: false; readonly title: string; readonly said: string; readonly sentences: readonly string[]; readonly vehicle: Vehicle; readonly choices: VehicleChoices | null }
 
 /** Opens a record's text for one vehicle; without one, for the first that the record knows. */
 export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): OpenedLive {
@@ -33,9 +35,9 @@ export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): Ope
   })
   if (!opened.ok) {
     const problems = opened.problems.map(({ sentence }) => sentence)
-    if (opened.stage === 'record') return { ok: false, said: `This record cannot be read: ${opened.count} ${opened.count === 1 ? 'thing is' : 'things are'} wrong.`, sentences: problems, vehicle, choices: null }
+    if (opened.stage === 'record') return { ok: false, title: '', said: `This record cannot be read: ${opened.count} ${opened.count === 1 ? 'thing is' : 'things are'} wrong.`, sentences: problems, vehicle, choices: null }
     const clashes = [...opened.conflicts, ...opened.cannotTell].map(({ sentence }) => sentence)
-    return { ok: false, said: 'The record does not give one wiring for this vehicle.', sentences: [...problems, ...clashes], vehicle, choices }
+    return { ok: false, title: opened.record.title, said: 'The record does not give one wiring for this vehicle.', sentences: [...problems, ...clashes], vehicle, choices }
   }
   const { record, wiring } = opened
   const circuit = prepareCircuit(wiring, partKinds)
@@ -92,27 +94,50 @@ export function drawLive({ scene }: LiveVehicle, solved: SolvedSetting): DrawnGr
   return renderGroups(scene, solved)
 }
 
-/** What is lit, in one sentence for someone who does not see the drawing. */
-export function sayLit({ circuit }: LiveVehicle, solved: SolvedSetting): string {
-  const lit = circuit.network.lamps.flatMap(({ id, spec }) => {
-    const lamp = solved.lamps[id]
-    if (!lamp || lamp.class === 'off') return []
-    return [`${titleOf(id, circuit.network.wiring)}${spec.id === '' ? '' : ` (${spec.title ?? spec.id})`} ${lampText(lamp).text}`]
-  })
-  return lit.length === 0 ? 'Nothing is lit.' : `Lit, in per cent of rated volts: ${lit.join(', ')}.`
+/** What is lit and what flashes, in a sentence each for someone who does not see the drawing. */
+export function sayLit(live: LiveVehicle, solved: SolvedSetting): string {
+  const { lamps, wiring } = live.circuit.network
+  const flashing = findFlashing(solved)
+  const steady: string[] = []
+  const byRate = new Map<string, string[]>()
+  for (const { id, spec } of lamps) {
+    const flash = flashing.get(id)
+    const lamp = flash?.lit ?? solved.lamps[id]
+    if (!lamp || lamp.class === 'off') continue
+    const said = `${titleOf(id, wiring)}${spec.id === '' ? '' : ` (${spec.title ?? spec.id})`} ${lampText(lamp).text}`
+    if (flash) byRate.set(flash.rate, [...byRate.get(flash.rate) ?? [], said])
+    else steady.push(said)
+  }
+  return [
+    ...steady.length > 0 ? [`Lit, in per cent of rated volts: ${steady.join(', ')}.`] : [],
+    ...[...byRate].map(([rate, said]) => `Flashing${rate === '' ? '' : `, ${rate}`}: ${said.join(', ')}.`),
+  ].join(' ') || 'Nothing is lit.'
 }
 
-/** What a person should be told of the setting as a whole. */
-export function sayOfSetting({ circuit }: LiveVehicle, solved: SolvedSetting): string[] {
-  const title = (part: string) => titleOf(part, circuit.network.wiring)
-  const phases = Object.entries(solved.phases).flatMap(([part, { cycle, rate }]) => {
-    if (cycle && cycle.length > 1) return [`${title(part)}: goes through ${cycle.join(', ')}${rate ? `, ${rate}` : ''}; the moment shown is “${solved.at[part] ?? cycle[0]}”.`]
-    return rate ? [`${title(part)}: ${rate}.`] : []
-  })
-  return [...solved.outcome === 'chatters' ? [sayChatter(circuit, solved)] : [], ...phases, ...solved.notes.map(sentence), ...solved.standing.map((state) => sayStanding(circuit, solved, state))]
+/** Sentences on a setting as a whole: those that must be seen at once, and those that can wait until they are asked for. */
+export interface SettingNotes { readonly told: readonly string[]; readonly more: readonly string[] }
+
+export function sayOfSetting({ circuit }: LiveVehicle, solved: SolvedSetting): SettingNotes {
+  const { phases, parts } = circuit.network
+  const { notes } = solved
+  const warning = new Set(phases.filter(({ spec }) => spec.warns).map(({ part }) => parts[part].id))
+  const cycles = Object.entries(solved.phases).map(([part, phase]) => ({ warns: warning.has(part) && phase.cycle !== undefined, said: sayPhase(circuit, solved, part, phase) })).filter(({ said }) => said !== '')
+  return {
+    told: [
+      ...solved.outcome === 'chatters' ? [sayChatter(circuit, solved)] : [],
+      ...cycles.filter(({ warns }) => warns).map(({ said }) => said), ...notes.filter((note) => note !== STILL_NOTE).map(sentence),
+    ],
+    more: [...notes.filter((note) => note === STILL_NOTE).map(sentence), ...cycles.filter(({ warns }) => !warns).map(({ said }) => said), ...solved.standing.map((state) => sayStanding(circuit, solved, state))],
+  }
 }
 
-const sentence = (note: string) => `${note.charAt(0).toUpperCase()}${note.slice(1)}.`
+function sayPhase({ network: { wiring } }: Circuit, { at }: SolvedSetting, part: string, { cycle, rate }: PhaseResult): string {
+  const title = titleOf(part, wiring)
+  if (cycle && cycle.length > 1) return `${title}: goes through ${cycle.join(', ')}${rate ? `, ${rate}` : ''}; the moment shown is “${at[part] ?? cycle[0]}”.`
+  return rate ? `${title}: ${rate}.` : ''
+}
+
+const sentence = (note: string) => `${upperFirst(note)}.`
 
 function sayChatter({ network }: Circuit, solved: SolvedSetting): string {
   const steps = solved.cycle ?? []

@@ -10,14 +10,23 @@ export interface VehicleChoices {
   readonly serials: readonly { readonly id: string; readonly title: string }[]
 }
 
-/** A span and a year in it that stands for all of it. */
-export interface YearChoice { readonly said: string; readonly year: number }
+/** A span, a year in it that stands for all of it, and whether its wiring fits together. */
+export interface YearChoice { readonly said: string; readonly year: number; readonly from?: number; readonly to?: number; readonly fits: boolean }
 
-/** Spans of years for which the record gives no wiring are left out, unless it gives none for any. */
+/** Spans of years for which no supply is meant are left out, unless none is meant for any: nothing was built then. */
 export function readChoices(record: WiringRecord): VehicleChoices {
   const all = listChoices(record)
-  const years = all.years.filter(({ year }) => resolveVehicle(record, { ...firstVehicle(all), year }, partKinds).ok)
-  return years.length > 0 ? { ...all, years } : all
+  const judged = all.years.flatMap((span) => {
+    const clashes = clashesIn(record, { ...firstVehicle(all), year: span.year })
+    return clashes.includes('no supply') ? [] : [{ ...span, fits: clashes.length === 0 }]
+  })
+  return judged.length > 0 ? { ...all, years: judged } : all
+}
+
+/** What keeps a vehicle from having one wiring, though all of it is known. */
+function clashesIn(record: WiringRecord, vehicle: Vehicle): string[] {
+  const resolved = resolveVehicle(record, vehicle, partKinds)
+  return resolved.ok ? [] : resolved.conflicts.map(({ what }) => what)
 }
 
 function listChoices(record: WiringRecord): VehicleChoices {
@@ -29,10 +38,11 @@ function listChoices(record: WiringRecord): VehicleChoices {
   }
 }
 
-/** The vehicle that is shown first: the earliest span, the first market, options as they usually are. */
+/** The vehicle that is shown first: the earliest span that fits together, the first market, options as they usually are. */
 export function firstVehicle({ years, markets, options }: VehicleChoices): Vehicle {
+  const span = years.find(({ fits }) => fits) ?? years.at(0)
   return {
-    ...years.length > 0 && { year: years[0].year },
+    ...span && { year: span.year },
     ...markets.length > 0 && { market: markets[0].id },
     ...options.length > 0 && { options: Object.fromEntries(options.map(({ id, usual }) => [id, usual])) },
   }
@@ -42,9 +52,13 @@ export function firstVehicle({ years, markets, options }: VehicleChoices): Vehic
 function sayYears(record: WiringRecord): YearChoice[] {
   const { years } = listEditions(record)
   if (years.length < 2) return []
-  return years.map(({ from, to }) => {
-    if (from === undefined) return { said: `before ${(to ?? 0) + 1}`, year: to ?? 0 }
-    if (to === undefined) return { said: `${from} and later`, year: from }
-    return { said: from === to ? String(from) : `${from} to ${to}`, year: from }
-  })
+  return years.map(({ from, to }) => ({
+    said: saySpan(from, to), year: from ?? to ?? 0, fits: true, ...from !== undefined && { from }, ...to !== undefined && { to },
+  }))
+}
+
+function saySpan(from: number | undefined, to: number | undefined): string {
+  if (from === undefined) return `before ${(to ?? 0) + 1}`
+  if (to === undefined) return `${from} and later`
+  return from === to ? String(from) : `${from} to ${to}`
 }

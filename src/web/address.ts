@@ -1,17 +1,28 @@
 import type { Vehicle } from '../record/index.ts'
-import type { PanelAxis, Setting, VehicleChoices } from '../tasks/index.ts'
+import type { PanelAxis, Picked, Setting, VehicleChoices } from '../tasks/index.ts'
 
-/** What the address says after its #, entry by entry: `year=1954&switch-box.lights=head&engine=idle`. */
+/** What the address says after its #, entry by entry: `year=1954&switch-box.lights=head&engine=idle&picked=wire+w2`. */
 export type AddressWords = readonly (readonly [name: string, value: string])[]
 
+/** What a person has set and looks at: with the vehicle it is all that the address keeps. */
+export interface Stand {
+  readonly setting: Setting
+  /** The circuit that is drawn alone; null for the whole vehicle. */
+  readonly circuit: string | null
+  /** Drawn to be seen at once, and not to be read. */
+  readonly whole: boolean
+  readonly pick: Picked | null
+}
+
 export const AT_REST: Setting = { controls: {}, engine: 'stopped', battery: 'full', phases: {} }
+export const AT_START: Stand = { setting: AT_REST, circuit: null, whole: false, pick: null }
 
 export function splitAddress(hash: string): AddressWords {
   return [...new URLSearchParams(hash.replace(/^#/, ''))]
 }
 
-/** The vehicle and the setting as an address; what is usual is left out. */
-export function writeAddress(vehicle: Vehicle, { controls, engine, battery }: Setting, first: Vehicle): string {
+/** The vehicle and what is looked at as an address; what is usual is left out. */
+export function writeAddress(vehicle: Vehicle, first: Vehicle, { setting: { controls, engine, battery }, circuit, whole, pick }: Stand): string {
   const words: (readonly [string, string])[] = [
     ...vehicle.year !== undefined && vehicle.year !== first.year ? [['year', String(vehicle.year)] as const] : [],
     ...vehicle.market !== undefined && vehicle.market !== first.market ? [['market', vehicle.market] as const] : [],
@@ -20,13 +31,16 @@ export function writeAddress(vehicle: Vehicle, { controls, engine, battery }: Se
     ...Object.entries(controls).map(([key, position]) => [key, String(position)] as const),
     ...engine !== AT_REST.engine ? [['engine', String(engine)] as const] : [],
     ...battery !== AT_REST.battery ? [['battery', battery] as const] : [],
+    ...circuit === null ? [] : [['circuit', circuit] as const],
+    ...whole ? [['whole', 'yes'] as const] : [],
+    ...pick ? [['picked', `${pick.kind} ${pick.id}`] as const] : [],
   ]
   return words.length === 0 ? '' : `#${new URLSearchParams(words.map((pair) => [...pair])).toString()}`
 }
 
 /** What an address gives, and a sentence for each entry that this vehicle does not know. */
 export interface ReadVehicle { readonly vehicle: Vehicle; readonly ignored: readonly string[]; readonly rest: AddressWords }
-export interface ReadSetting { readonly setting: Setting; readonly ignored: readonly string[] }
+export interface ReadStand { readonly stand: Stand; readonly ignored: readonly string[] }
 
 /** The vehicle that an address means, laid over the one shown first. */
 export function readVehicle(words: AddressWords, first: Vehicle, choices: VehicleChoices): ReadVehicle {
@@ -53,21 +67,35 @@ function readEntry(name: string, value: string, { years, markets, options, seria
   return null
 }
 
-const ENGINES = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise']
+/** What an address may speak of in one vehicle. */
+export interface Known {
+  readonly axes: readonly PanelAxis[]
+  readonly circuits: readonly string[]
+  has(pick: Picked): boolean
+}
 
-/** The setting that an address means. */
-export function readSetting(words: AddressWords, axes: readonly PanelAxis[]): ReadSetting {
-  let setting = AT_REST
+/** What is set and looked at by an address. */
+export function readStand(words: AddressWords, known: Known): ReadStand {
+  let stand = AT_START
   const ignored: string[] = []
   for (const [name, value] of words) {
-    const axis = axes.find(({ key }) => key === name)
-    const position = axis ? readPosition(axis, value) : null
-    if (position !== null) setting = { ...setting, controls: { ...setting.controls, [name]: position } }
-    else if (name === 'engine' && ENGINES.includes(value)) setting = { ...setting, engine: value as Setting['engine'] }
-    else if (name === 'battery' && (value === 'full' || value === 'low')) setting = { ...setting, battery: value }
-    else ignored.push(axis ? `${axis.title} has no position “${value}”: left at rest.` : sayIgnored(name, value))
+    const said = readSetting(name, value, stand.setting, known) ?? readSight(name, value, known)
+    if (typeof said === 'string') ignored.push(said)
+    else stand = { ...stand, ...said }
   }
-  return { setting, ignored }
+  return { stand, ignored }
+}
+
+const ENGINES = ['stopped', 'stopped-open', 'cranking', 'idle', 'cruise']
+
+/** The setting with one entry more, a sentence where its control has no such position, or null where the entry is not about the setting. */
+function readSetting(name: string, value: string, setting: Setting, { axes }: Known): Partial<Stand> | string | null {
+  if (name === 'engine' && ENGINES.includes(value)) return { setting: { ...setting, engine: value as Setting['engine'] } }
+  if (name === 'battery' && (value === 'full' || value === 'low')) return { setting: { ...setting, battery: value } }
+  const axis = axes.find(({ key }) => key === name)
+  if (!axis) return null
+  const position = readPosition(axis, value)
+  return position === null ? `${axis.title} has no position “${value}”: left at rest.` : { setting: { ...setting, controls: { ...setting.controls, [name]: position } } }
 }
 
 function readPosition({ spec }: PanelAxis, value: string): string | number | null {
@@ -75,6 +103,24 @@ function readPosition({ spec }: PanelAxis, value: string): string | number | nul
   const [least, most] = [Math.min(spec.range.from, spec.range.to), Math.max(spec.range.from, spec.range.to)]
   const number = Number(value)
   return value !== '' && number >= least && number <= most ? number : null
+}
+
+/** What is looked at by one entry, or a sentence where there is no such thing. */
+function readSight(name: string, value: string, known: Known): Partial<Stand> | string {
+  if (name === 'circuit' && known.circuits.includes(value)) return { circuit: value }
+  if (name === 'whole' && value === 'yes') return { whole: true }
+  const [, kind, id] = name === 'picked' ? /^(wire|part|splice) (.+)$/.exec(value) ?? [] : []
+  const pick = kind === undefined ? null : { kind: kind as Picked['kind'], id }
+  return pick && known.has(pick) ? { pick } : sayIgnored(name, value)
+}
+
+/** What another vehicle has too stays as it was. */
+export function keepKnown({ setting, circuit, whole, pick }: Stand, known: Known): Stand {
+  const controls = Object.entries(setting.controls).filter(([key]) => known.axes.some((axis) => axis.key === key))
+  return {
+    setting: { ...setting, controls: Object.fromEntries(controls) }, whole,
+    circuit: circuit !== null && known.circuits.includes(circuit) ? circuit : null, pick: pick && known.has(pick) ? pick : null,
+  }
 }
 
 function sayIgnored(name: string, value: string): string {

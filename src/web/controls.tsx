@@ -1,17 +1,17 @@
 import { memo, type ReactNode } from 'react'
 import type { PanelAxis, Setting } from '../tasks/index.ts'
+import { AT_REST } from './address.ts'
 import type { OpenedPage } from './messages.ts'
 
 interface ControlsProps {
   readonly opened: OpenedPage | null
   readonly positions: Readonly<Record<string, string | number>>
   readonly setting: Setting
-  readonly rest: Setting
   readonly move: (change: Partial<Setting>) => void
 }
 
 /** Every control of the vehicle, from the record alone; then the engine and the battery. */
-export const Controls = memo(function Controls({ opened, positions, setting, rest, move }: ControlsProps) {
+export const Controls = memo(function Controls({ opened, positions, setting, move }: ControlsProps) {
   if (!opened) return <section className="controls" aria-label="Controls" />
   return (
     <section className="controls" aria-label="Controls">
@@ -21,7 +21,7 @@ export const Controls = memo(function Controls({ opened, positions, setting, res
         <Steps legend="Engine" name="engine" steps={ENGINE} now={String(setting.engine)} choose={(engine) => { move({ engine: engine as Setting['engine'] }) }} />
       ) : null}
       <Steps legend="Battery" name="battery" steps={BATTERY} now={setting.battery} choose={(battery) => { move({ battery: battery as Setting['battery'] }) }} />
-      <button type="button" className="plain-button all-rest" onClick={() => { move(rest) }}>Put all at rest</button>
+      <button type="button" className="plain-button all-rest" onClick={() => { move(AT_REST) }}>Put all at rest</button>
     </section>
   )
 })

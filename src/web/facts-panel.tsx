@@ -5,14 +5,13 @@ import type { Shown } from './use-vehicle.ts'
 
 interface FactsPanelProps {
   readonly shown: Shown
-  readonly setting: Setting
   readonly move: (change: Partial<Setting>) => void
   readonly close: () => void
 }
 
 /** What was clicked: first what is to be thought of it, then its controls and figures, last where the figures come from. */
-export function FactsPanel({ shown: { facts, opened, positions }, setting, move, close }: FactsPanelProps) {
-  if (!facts) return null
+export function FactsPanel({ shown: { facts, opened, positions, stand: { setting, pick: picked } }, move, close }: FactsPanelProps) {
+  if (!facts || !picked) return null
   const { pick } = facts
   const axes = opened?.axes.filter(({ part }) => pick.kind === 'part' && part === pick.id) ?? []
   return (
@@ -32,7 +31,7 @@ export function FactsPanel({ shown: { facts, opened, positions }, setting, move,
   )
 }
 
-function Turn({ axes, positions, setting, move }: Pick<FactsPanelProps, 'setting' | 'move'> & { readonly axes: readonly PanelAxis[], readonly positions: Shown['positions'] }) {
+function Turn({ axes, positions, setting, move }: Pick<FactsPanelProps, 'move'> & { readonly axes: readonly PanelAxis[], readonly setting: Setting, readonly positions: Shown['positions'] }) {
   return axes.length === 0 ? null : <div className="turn"><Axes axes={axes} of="facts " positions={positions} setting={setting} move={move} /></div>
 }
 

@@ -1,39 +1,44 @@
 import { useEffect, useState } from 'react'
 import type { Vehicle } from '../record/index.ts'
 import type { VehicleChoices } from '../tasks/index.ts'
-import type { Answer, OpenedPage } from './messages.ts'
+import type { Vehicles } from './messages.ts'
+import type { OpenedFile, RecordHold } from './use-record.ts'
 
 interface HeaderProps {
-  readonly names: readonly string[]
-  readonly opened: OpenedPage | null
-  readonly refused: Extract<Answer, { say: 'refused' }> | null
+  readonly record: RecordHold
+  readonly vehicles: Vehicles & { readonly title: string } | null
+  /** What the vehicle is, in few words; empty where none is open. */
+  readonly under: string
   readonly choose: (vehicle: Vehicle) => void
-  readonly openText: (text: string) => void
 }
 
 /** Which vehicle it is, and the choices that make it another. */
-export function Header({ names, opened, refused, choose, openText }: HeaderProps) {
-  const choices = opened?.choices ?? refused?.choices ?? null
-  const vehicle = opened?.vehicle ?? refused?.vehicle ?? {}
+export function Header({ record: { names, file, openFile }, vehicles, under, choose }: HeaderProps) {
+  const title = vehicles?.title ?? ''
   return (
     <header className="head">
-      <h1>{opened?.title ?? 'Loomwright'}</h1>
-      <p className="under">{opened?.under ?? ''}</p>
+      <h1>{title === '' ? 'Loomwright' : title}</h1>
+      <p className="under">{[under, ...file ? [sayFile(file)] : []].filter(Boolean).join(' · ')}</p>
       <div className="choices">
-        {choices ? <Choices choices={choices} vehicle={vehicle} choose={choose} /> : null}
-        {names.length > 1 ? <RecordChoice names={names} /> : null}
-        <OpenFile openText={openText} />
+        {vehicles?.choices ? <Choices choices={vehicles.choices} vehicle={vehicles.vehicle} choose={choose} /> : null}
+        {names.length > (file ? 0 : 1) ? <RecordChoice names={names} file={file} /> : null}
+        <OpenFile openFile={openFile} />
         <LookSwitch />
       </div>
     </header>
   )
 }
 
-function RecordChoice({ names }: { readonly names: readonly string[] }) {
-  const now = new URLSearchParams(location.search).get('record') ?? names[0]
+function sayFile({ name, isKept }: OpenedFile): string {
+  return `${name} from this computer${isKept ? '' : ', too large to be kept: after a reload it must be opened again'}`
+}
+
+function RecordChoice({ names, file }: Pick<RecordHold, 'names' | 'file'>) {
+  const now = file ? '' : new URLSearchParams(location.search).get('record') ?? names[0]
   return (
     <label>Record{' '}
       <select value={now} onChange={(event) => { location.search = `?record=${encodeURIComponent(event.target.value)}` }}>
+        {file ? <option value="">{file.name}</option> : null}
         {names.map((name) => <option key={name}>{name}</option>)}
       </select>
     </label>
@@ -45,8 +50,9 @@ function Choices({ choices, vehicle, choose }: { readonly choices: VehicleChoice
     <>
       {choices.years.length > 0 ? (
         <label>Built{' '}
-          <select value={String(spanOf(choices, vehicle.year) ?? '')} onChange={(event) => { choose({ ...vehicle, year: Number(event.target.value) }) }}>
-            {choices.years.map(({ year, said }) => <option key={year} value={year}>{said}</option>)}
+          <select value={spanOf(choices, vehicle.year)?.said ?? ''} onChange={(event) => { choose({ ...vehicle, year: choices.years.find(({ said }) => said === event.target.value)?.year }) }}>
+            {spanOf(choices, vehicle.year) ? null : <option value="">{vehicle.year ?? 'not known'}, not in this record</option>}
+            {choices.years.map(({ said, fits }) => <option key={said} value={said}>{said}{fits ? '' : ', does not fit together'}</option>)}
           </select>
         </label>
       ) : null}
@@ -75,19 +81,18 @@ function Choices({ choices, vehicle, choose }: { readonly choices: VehicleChoice
   )
 }
 
-/** The year that stands for the span in which a year lies. */
-function spanOf({ years }: VehicleChoices, year: number | undefined): number | undefined {
-  if (year === undefined) return undefined
-  return (years.findLast((span) => span.year <= year) ?? years[0])?.year
+/** The span in which a year lies. */
+function spanOf({ years }: VehicleChoices, year: number | undefined): VehicleChoices['years'][number] | undefined {
+  return year === undefined ? undefined : years.find(({ from = year, to = year }) => from <= year && year <= to)
 }
 
-function OpenFile({ openText }: { readonly openText: (text: string) => void }) {
+function OpenFile({ openFile }: Pick<RecordHold, 'openFile'>) {
   return (
     <label className="plain-button">Open a record
       <input type="file" accept=".json,application/json" className="unseen" onChange={(event) => {
         const file = event.target.files?.[0]
         event.target.value = ''
-        void file?.text().then(openText)
+        if (file) openFile(file)
       }} />
     </label>
   )

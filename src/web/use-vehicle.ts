@@ -1,69 +1,103 @@
-import { useCallback, useEffect, useReducer, useRef } from 'react'
+import { useCallback, useEffect, useMemo, useReducer, useRef } from 'react'
+import { flushSync } from 'react-dom'
 import type { DrawnGroup } from '../draw/index.ts'
-import type { Facts, Picked, Setting } from '../tasks/index.ts'
-import type { Answer, Ask, Drawn, From, OpenedPage, View } from './messages.ts'
+import type { Vehicle } from '../record/index.ts'
+import type { Facts, Findable } from '../tasks/index.ts'
+import { AT_START, type AddressWords, type Stand } from './address.ts'
+import type { Answer, Ask, Drawn, OpenedPage, Refused, SheetSize } from './messages.ts'
 
 /** What the page shows at the moment. */
 export interface Shown {
   readonly opened: OpenedPage | null
-  readonly refused: Extract<Answer, { say: 'refused' }> | null
+  readonly refused: Refused | null
+  /** As last asked for: the controls stand so at once, the drawing follows. */
+  readonly stand: Stand
+  readonly ignored: readonly string[]
   /** Groups of the drawing in their order, each with its present SVG. */
   readonly groups: ReadonlyMap<string, DrawnGroup>
   readonly positions: Drawn['positions']
   readonly lit: string
-  readonly notes: readonly string[]
+  readonly notes: Drawn['notes']
   readonly facts: Facts | null
+  readonly found: readonly Findable[]
 }
 
-const NOTHING: Shown = { opened: null, refused: null, groups: new Map(), positions: {}, lit: '', notes: [], facts: null }
+const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, found: [] }
 
 export interface VehicleHold {
   readonly shown: Shown
-  open(text: string, from: From, view: View): void
-  set(setting: Setting): void
-  layOut(view: View): void
-  pick(pick: Picked | null): void
+  /** Another record, at what the address says. */
+  open(text: string, words: AddressWords): void
+  /** Another vehicle of the record. */
+  choose(vehicle: Vehicle): void
+  /** To what the address says, of this vehicle or another. */
+  go(words: AddressWords): void
+  /** Sets and looks at something else; answers whether it is so, which it is not while another vehicle is being opened. */
+  move(change: Partial<Stand>): boolean
+  measure(sheet: SheetSize): void
+  find(words: string): void
 }
 
-/** A worker that holds the vehicle, and what it has last said. A movement that comes while it is busy waits; only the last one counts. */
+/** A worker that holds the vehicle, what it has last said, and what has been asked of it since. */
 export function useVehicle(): VehicleHold {
   const [shown, receive] = useReducer(take, NOTHING)
   const line = useRef<Line | null>(null)
+  const sheet = useRef<SheetSize>({ width: 0, height: 0 })
   useEffect(() => {
-    const held = new Line(receive)
+    // At once: the next movement must meet what this answer says.
+    const held = new Line((answer) => { flushSync(() => { receive(answer) }) })
     line.current = held
     return () => { held.end() }
   }, [])
+  const { stand } = shown
   const send = useCallback((asked: Ask) => { line.current?.send(asked) }, [])
-  return {
-    shown,
-    open: useCallback((text, from, view) => { send({ ask: 'open', text, from, view }) }, [send]),
-    set: useCallback((setting) => { send({ ask: 'set', setting }) }, [send]),
-    layOut: useCallback((view) => { send({ ask: 'sheet', view }) }, [send]),
-    pick: useCallback((pick) => { send({ ask: 'pick', pick }) }, [send]),
-  }
+  const asks = useMemo(() => ({
+    open: (text: string, words: AddressWords) => { send({ ask: 'open', text, words, sheet: sheet.current }) },
+    go: (words: AddressWords) => { send({ ask: 'go', words, sheet: sheet.current }) },
+    measure: (size: SheetSize) => {
+      sheet.current = size
+      send({ ask: 'sheet', sheet: size })
+    },
+    find: (words: string) => { send({ ask: 'find', words }) },
+  }), [send])
+  const choose = useCallback((vehicle: Vehicle) => { send({ ask: 'choose', vehicle, stand, sheet: sheet.current }) }, [send, stand])
+  const move = useCallback((change: Partial<Stand>) => {
+    if (line.current?.isOpening() !== false) return false
+    const next = { ...stand, ...change }
+    receive({ say: 'moved', stand: next })
+    if (change.setting) send({ ask: 'set', setting: next.setting })
+    if ('circuit' in change || 'whole' in change) send({ ask: 'view', view: next })
+    if ('pick' in change) send({ ask: 'pick', pick: next.pick })
+    return true
+  }, [send, stand])
+  return { shown, ...asks, choose, move }
 }
 
-/** The wire to the worker: one question at a time. */
+/** The wire to the worker: one question at a time. A movement that comes while it is busy waits; only the last one counts. */
 class Line {
   private readonly worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })
-  private busy = false
-  private readonly waiting: Ask[] = []
+  private asked: Ask | null = null
+  private waiting: Ask[] = []
 
   constructor(receive: (answer: Answer) => void) {
     this.worker.onmessage = (event: MessageEvent<Answer>) => {
-      receive(event.data)
-      if (event.data.say === 'notes') return
-      this.busy = false
+      if (event.data.say !== 'notes') this.asked = null
+      // An answer that another vehicle has been asked for since is late: what is shown waits for that one.
+      if (!this.waiting.some(opens)) receive(event.data)
       this.next()
     }
   }
 
   send(asked: Ask): void {
-    const same = this.waiting.findIndex(({ ask }) => ask === asked.ask)
-    if (same >= 0) this.waiting.splice(same, 1)
+    // What was to be done to the vehicle before is not to be done to the next one.
+    this.waiting = this.waiting.filter((other) => other.ask !== asked.ask && (!opens(asked) || opens(other)))
     this.waiting.push(asked)
     this.next()
+  }
+
+  /** Whether a vehicle has been asked for that has not been answered yet. */
+  isOpening(): boolean {
+    return [this.asked, ...this.waiting].some((one) => one !== null && opens(one))
   }
 
   end(): void {
@@ -71,28 +105,31 @@ class Line {
   }
 
   private next(): void {
-    const asked = this.busy ? undefined : this.waiting.shift()
+    const asked = this.asked ? undefined : this.waiting.shift()
     if (!asked) return
-    this.busy = true
+    this.asked = asked
     this.worker.postMessage(asked)
   }
 }
 
-function take(shown: Shown, answer: Answer): Shown {
+const opens = ({ ask }: Ask) => ask === 'open' || ask === 'choose' || ask === 'go'
+
+function take(shown: Shown, answer: Answer | { readonly say: 'moved'; readonly stand: Stand }): Shown {
   switch (answer.say) {
-    case 'refused': return { ...NOTHING, refused: answer }
-    case 'opened': return { ...NOTHING, opened: answer.opened, ...unpack(new Map(), answer.drawn) }
+    case 'refused': return { ...NOTHING, stand: shown.stand, refused: answer.refused }
+    case 'opened': return { ...NOTHING, opened: answer.opened, ...answer.went, ...unpack(new Map(), answer.drawn) }
     case 'laid out': return shown.opened ? { ...shown, opened: { ...shown.opened, size: answer.size }, ...unpack(new Map(), answer.drawn) } : shown
     case 'drawn': return { ...shown, ...unpack(shown.groups, answer.drawn) }
     case 'facts': return { ...shown, facts: answer.facts }
+    case 'found': return { ...shown, found: answer.found }
     case 'notes': return { ...shown, notes: answer.notes }
+    case 'nothing': return shown
+    case 'moved': return { ...shown, stand: answer.stand }
   }
 }
 
-function unpack(before: ReadonlyMap<string, DrawnGroup>, { groups, positions, lit, notes, facts }: Drawn): Part<Shown, 'groups' | 'positions' | 'lit' | 'notes' | 'facts'> {
+function unpack(before: ReadonlyMap<string, DrawnGroup>, { groups, ...said }: Drawn): Pick<Shown, 'groups' | Exclude<keyof Drawn, 'groups'>> {
   const next = new Map(before)
   for (const group of groups) next.set(`${group.kind} ${group.id}`, group)
-  return { groups: next, positions, lit, notes, facts }
+  return { groups: next, ...said }
 }
-
-type Part<T, K extends keyof T> = { readonly [P in K]: T[P] }

@@ -1,13 +1,15 @@
-import { wireColour, type DrawnGroup } from '../draw/index.ts'
-import { wireSize } from '../record/index.ts'
+import type { DrawnGroup } from '../draw/index.ts'
+import type { Vehicle } from '../record/index.ts'
 import { loadTask, type Before, type LiveVehicle, type Picked, type Setting, type SolvedSetting } from '../tasks/index.ts'
-import { readSetting, readVehicle, type AddressWords, type ReadSetting } from './address.ts'
-import type { Answer, Ask, Drawn, DrawingSize, Findable, OpenedPage, View } from './messages.ts'
+import { AT_START, keepKnown, readStand, readVehicle, writeAddress, type AddressWords, type Known } from './address.ts'
+import type { Answer, Ask, Drawn, DrawingSize, OpenedPage, SheetSize, View, Went } from './messages.ts'
 
 /** The vehicle held open here, with the setting last solved and the groups last sent. */
-interface Open { live: LiveVehicle; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Picked | null }
+interface Open { live: LiveVehicle; view: View; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Picked | null }
 
 const task = loadTask.liveVehicle()
+let text = ''
+let sheet: SheetSize = { width: 0, height: 0 }
 let open: Open | null = null
 let pause: ReturnType<typeof setTimeout> | undefined
 
@@ -18,12 +20,29 @@ self.onmessage = (event: MessageEvent<Ask>) => { void task.then((tasks) => { ans
 
 type Tasks = Awaited<typeof task>
 
+/** Every question is answered, once. */
 function answer(tasks: Tasks, asked: Ask): void {
+  if ('sheet' in asked) sheet = asked.sheet
   switch (asked.ask) {
-    case 'open': openVehicle(tasks, asked); return
-    case 'sheet': layOut(tasks, asked.view); return
-    case 'set': set(tasks, asked.setting); return
-    case 'pick': pickUp(tasks, asked.pick)
+    case 'open':
+      text = asked.text
+      open = null
+      go(tasks, asked.words)
+      return
+    case 'choose': openVehicle(tasks, asked.vehicle, (known) => ({ stand: keepKnown(asked.stand, known), ignored: [] })); return
+    case 'go': go(tasks, asked.words); return
+    default: if (open) move(tasks, open, asked)
+    else say({ say: 'nothing' })
+  }
+}
+
+function move(tasks: Tasks, held: Open, asked: Exclude<Ask, { ask: 'open' | 'choose' | 'go' }>): void {
+  switch (asked.ask) {
+    case 'set': set(tasks, held, asked.setting); return
+    case 'view': layOut(tasks, held, asked.view); return
+    case 'sheet': layOut(tasks, held, held.view); return
+    case 'pick': pickUp(tasks, held, asked.pick); return
+    case 'find': say({ say: 'found', found: tasks.findByWords(held.live.wiring, asked.words) })
   }
 }
 
@@ -31,78 +50,104 @@ function say(answered: Answer): void {
   self.postMessage(answered)
 }
 
-function openVehicle(tasks: Tasks, asked: Extract<Ask, { ask: 'open' }>): void {
-  const { opened, words, ignored } = openFrom(tasks, asked)
+// --- opening a vehicle, and going back to one ---
+
+/** To what an address says; the vehicles of the record must be known before it can be read. */
+function go(tasks: Tasks, words: AddressWords): void {
+  const opened = open ? { ok: true as const, live: open.live } : tasks.openLive(text, null, sheet)
+  const choices = opened.ok ? opened.live.choices : opened.choices
+  if (choices === null) {
+    openVehicle(tasks, null, () => ({ stand: AT_START, ignored: [] }))
+    return
+  }
+  const first = tasks.firstVehicle(choices)
+  const { vehicle, ignored, rest } = readVehicle(words, first, choices)
+  const find = (known: Known): Went => {
+    const { stand, ignored: unknown } = readStand(rest, known)
+    return { stand, ignored: [...ignored, ...unknown] }
+  }
+  if (open && isSame(vehicle, open.live.vehicle, first)) goTo(tasks, open, find(knownOf(tasks, open.live)))
+  else openVehicle(tasks, vehicle, find, opened.ok && isSame(vehicle, opened.live.vehicle, first) ? opened : undefined)
+}
+
+function isSame(a: Vehicle, b: Vehicle, first: Vehicle): boolean {
+  return writeAddress(a, first, AT_START) === writeAddress(b, first, AT_START)
+}
+
+/** What stands there, of the vehicle that is open. */
+function goTo(tasks: Tasks, held: Open, went: Went): void {
+  const { setting, pick, ...view } = went.stand
+  solve(tasks, held, setting)
+  held.pick = pick
+  draw(tasks, held, view)
+  sayOpened(tasks, held, went)
+}
+
+function sayOpened(tasks: Tasks, held: Open, went: Went): void {
+  say({ say: 'opened', opened: describe(tasks, held), went, drawn: readDrawn(tasks, held) })
+  seekStanding(tasks)
+}
+
+function openVehicle(tasks: Tasks, vehicle: Vehicle | null, find: (known: Known) => Went, opened = tasks.openLive(text, vehicle, sheet)): void {
   if (!opened.ok) {
     open = null
-    say({ say: 'refused', said: opened.said, sentences: opened.sentences, vehicle: opened.vehicle, choices: opened.choices })
+    const { ok: _, ...refused } = opened
+    say({ say: 'refused', refused: { ...refused, first: refused.choices ? tasks.firstVehicle(refused.choices) : {} } })
     return
   }
   const { live } = opened
-  const read = asked.from.kind === 'chosen' ? keepKnown(tasks, live, asked.from.setting) : readSetting(words, tasks.panelAxes(live))
-  const { setting } = read
-  open = { live, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick: null }
-  say({ say: 'opened', opened: { ...describe(tasks, live), setting, ignored: [...ignored, ...read.ignored] }, drawn: draw(tasks, open) })
-  seekStanding(tasks)
+  const went = find(knownOf(tasks, live))
+  const { setting, pick, ...view } = went.stand
+  open = { live, view: AT_START, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick }
+  if (view.circuit !== null || view.whole) draw(tasks, open, view)
+  sayOpened(tasks, open, went)
 }
 
-interface OpenedFrom { readonly opened: ReturnType<Tasks['openLive']>; readonly words: AddressWords; readonly ignored: readonly string[] }
-
-/** The vehicle as chosen; or the one that the address means, for which the record's choices must be known first. */
-function openFrom(tasks: Tasks, { text, from, view }: Extract<Ask, { ask: 'open' }>): OpenedFrom {
-  if (from.kind === 'chosen') return { opened: tasks.openLive(text, from.vehicle, view.sheet), words: [], ignored: [] }
-  const opened = tasks.openLive(text, null, view.sheet)
-  const choices = opened.ok ? opened.live.choices : opened.choices
-  if (choices === null || from.words.length === 0) return { opened, words: [], ignored: [] }
-  const { vehicle, ignored, rest } = readVehicle(from.words, tasks.firstVehicle(choices), choices)
-  const isOther = rest.length < from.words.length && ignored.length < from.words.length
-  return { opened: isOther ? tasks.openLive(text, vehicle, view.sheet) : opened, words: rest, ignored }
+function knownOf(tasks: Tasks, live: LiveVehicle): Known {
+  return { axes: tasks.panelAxes(live), circuits: live.scene.circuits, has: (pick) => tasks.hasPicked(live, pick) }
 }
 
-/** Controls that another vehicle has too stay where they are. */
-function keepKnown(tasks: Tasks, live: LiveVehicle, setting: Setting): ReadSetting {
-  const known = new Set(tasks.panelAxes(live).map(({ key }) => key))
-  return { setting: { ...setting, controls: Object.fromEntries(Object.entries(setting.controls).filter(([key]) => known.has(key))) }, ignored: [] }
-}
-
-function describe(tasks: Tasks, live: LiveVehicle): Omit<OpenedPage, 'setting' | 'ignored'> {
-  const { wiring, record, scene } = live
+function describe(tasks: Tasks, held: Open): OpenedPage {
+  const { live } = held
+  const { wiring, record, scene, vehicle, choices } = live
   const poles = { negative: 'negative earth', positive: 'positive earth', none: 'insulated return' }[wiring.earth]
   return {
     title: wiring.vehicle.title ?? record.title, under: [wiring.vehicle.year, `${wiring.systemV} V, ${poles}`, `${wiring.wires.size} wires`].filter(Boolean).join(' · '),
-    size: sizeOf(live, false), axes: tasks.panelAxes(live), first: tasks.firstVehicle(live.choices), turns: live.circuit.network.hasEngine,
-    vehicle: live.vehicle, choices: live.choices, assumed: tasks.sayAssumed(live), findable: findables(live), circuits: scene.circuits,
+    size: sizeOf(held), axes: tasks.panelAxes(live), turns: live.circuit.network.hasEngine,
+    vehicle, first: tasks.firstVehicle(choices), choices, assumed: tasks.sayAssumed(live), circuits: scene.circuits, checks: tasks.listChecks(live),
   }
 }
 
-function sizeOf({ scene: { width, height, letter } }: LiveVehicle, whole: boolean): DrawingSize {
+function sizeOf({ live: { scene: { width, height, letter } }, view: { whole } }: Open): DrawingSize {
   return { width, height, letter, whole }
 }
 
-function findables({ wiring }: LiveVehicle): Findable[] {
-  const parts = [...wiring.parts.values()].map(({ id, title }): Findable => ({ pick: { kind: 'part', id }, said: title }))
-  const wires = [...wiring.wires.values()].map((wire): Findable => ({
-    pick: { kind: 'wire', id: wire.id }, said: `Wire ${wire.id}, ${wireColour(wire).words}${wireSize(wire) === '' ? '' : `, ${wireSize(wire)}`}`,
-  }))
-  return [...parts.sort((a, b) => a.said < b.said ? -1 : 1), ...wires]
+// --- movements ---
+
+function layOut(tasks: Tasks, held: Open, view: View): void {
+  draw(tasks, held, view)
+  say({ say: 'laid out', size: sizeOf(held), drawn: readDrawn(tasks, held) })
 }
 
-function layOut(tasks: Tasks, { sheet, circuit, whole }: View): void {
-  if (!open) return
-  open.live = tasks.redrawLive(open.live, sheet, circuit, whole)
-  open.sent.clear()
-  say({ say: 'laid out', size: sizeOf(open.live, whole), drawn: draw(tasks, open) })
+/** Lays the drawing out anew, so that all of it is to be sent. */
+function draw(tasks: Tasks, held: Open, { circuit, whole }: View): void {
+  held.view = { circuit, whole }
+  held.live = tasks.redrawLive(held.live, sheet, circuit, whole)
+  held.sent.clear()
 }
 
-function set(tasks: Tasks, setting: Setting): void {
-  if (!open) return
-  open.setting = setting
-  open.before = isAtRest(setting) ? null : open.after
-  const { solved, after } = tasks.solveLive(open.live, setting, open.before)
-  open.solved = solved
-  open.after = after
-  say({ say: 'drawn', drawn: draw(tasks, open) })
+function set(tasks: Tasks, held: Open, setting: Setting): void {
+  solve(tasks, held, setting)
+  say({ say: 'drawn', drawn: readDrawn(tasks, held) })
   seekStanding(tasks)
+}
+
+function solve(tasks: Tasks, held: Open, setting: Setting): void {
+  held.setting = setting
+  held.before = isAtRest(setting) ? null : held.after
+  const { solved, after } = tasks.solveLive(held.live, setting, held.before)
+  held.solved = solved
+  held.after = after
 }
 
 /** With nothing set and the engine stopped everything begins anew. */
@@ -110,10 +155,9 @@ function isAtRest({ controls, engine }: Setting): boolean {
   return Object.keys(controls).length === 0 && engine === 'stopped'
 }
 
-function pickUp(tasks: Tasks, pick: Picked | null): void {
-  if (!open) return
-  open.pick = pick
-  say({ say: 'facts', facts: pick ? tasks.factsOf(open.live, open.solved, pick) : null })
+function pickUp(tasks: Tasks, held: Open, pick: Picked | null): void {
+  held.pick = pick
+  say({ say: 'facts', facts: pick ? tasks.factsOf(held.live, held.solved, pick) : null })
 }
 
 /** Other standing states take longer to find than the drawing may wait. */
@@ -125,7 +169,7 @@ function seekStanding(tasks: Tasks): void {
   }, PAUSE_MS)
 }
 
-function draw(tasks: Tasks, { live, solved, sent, pick }: Open): Drawn {
+function readDrawn(tasks: Tasks, { live, solved, sent, pick }: Open): Drawn {
   const groups = tasks.drawLive(live, solved).filter((group) => isNew(group, sent))
   for (const { kind, id, svg } of groups) sent.set(`${kind} ${id}`, svg)
   return {

@@ -9,7 +9,7 @@ import { serve, type Serving } from '../../src/server/index.ts'
 import { textWidth } from '../../src/draw/text-widths.ts'
 import { openLive, solveLive } from '../../src/tasks/live-vehicle.ts'
 import type { WiringRecord } from '../../src/record/index.ts'
-import { makeLampAndSwitch, makeRelayAndAlternator, makeSharedEarth } from '../builders/small-records.ts'
+import { makeFuseBox, makeLampAndSwitch, makeRelayAndAlternator, makeSharedEarth, makeTwentyCircuits } from '../builders/small-records.ts'
 import { makeTessarby } from '../builders/tessarby.ts'
 import { launchBrowser } from './launch.ts'
 
@@ -20,7 +20,20 @@ const desk = { width: 1440, height: 900 }
 const phone = { width: 390, height: 844 }
 
 const records: Readonly<Record<string, WiringRecord>> = {
-  'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
+  'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'fuse-box': makeFuseBox(), 'lost-earth': makeLostEarth(), 'twenty-circuits': makeTwentyCircuits(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
+}
+
+function makeLostEarth(): WiringRecord {
+  const { wires: { w3: _, ...wires } = {}, ...record } = makeLampAndSwitch()
+  return { ...record, wires }
+}
+
+/** Two lamps of one role from 1955 to 1959. */
+function makeBrokenEdition(): WiringRecord {
+  const record = makeLampAndSwitch()
+  const { lamp } = record.parts
+  const parts = { ...record.parts, lamp: { ...lamp, role: 'lamp' }, other: { ...lamp, role: 'lamp', fits: [{ years: { from: 1955, to: 1959 } }] } }
+  return { ...record, parts }
 }
 
 /** Records of the tests in test/records, none of which has a layout. */
@@ -38,10 +51,11 @@ beforeAll(async () => {
     await writeFile(file, JSON.stringify(record))
     return file
   }))
+  await writeFile(join(folder, 'one-broken-edition.json'), JSON.stringify(makeBrokenEdition()))
   await writeFile(join(folder, 'damaged.json'), JSON.stringify({ ...records['lamp-and-switch'], parts: { lamp: { kind: 'lmap', title: 'Lamp' } } }))
   await build({ root: join(root, 'src/web'), configFile: join(root, 'vite.config.ts'), logLevel: 'error', build: { outDir: join(folder, 'page'), emptyOutDir: true } })
   const provenFiles = proven.map((name) => join(root, `test/records/${name}.json`))
-  serving = await serve({ files: [demo, ...files, ...provenFiles, join(folder, 'damaged.json')], port: 0, page: join(folder, 'page') })
+  serving = await serve({ files: [demo, ...files, ...provenFiles, join(folder, 'damaged.json'), join(folder, 'one-broken-edition.json')], port: 0, page: join(folder, 'page') })
   browser = await launchBrowser()
 })
 
@@ -65,6 +79,12 @@ async function openPage(name: string, options: BrowserContextOptions = {}, hash 
 const step = (page: Page, axis: string, position: string) => page.locator(`input[name="${axis}"][value="${position}"]`)
 const choice = (page: Page, said: string) => page.locator('.steps label').filter({ hasText: new RegExp(`^${said}$`) })
 const words = (page: Page, kind: string, id: string) => page.locator(`g[data-kind="${kind}"][data-id="${id}"]`).evaluate((group) => [...group.querySelectorAll('text')].map((one) => one.textContent).join(' '))
+
+/** Types into the field and takes what is listed. */
+async function find(page: Page, kind: string, id: string, said = id): Promise<void> {
+  await page.getByRole('combobox', { name: 'Find' }).fill(said)
+  await page.locator(`[data-found="${kind} ${id}"]`).click()
+}
 
 test('the demo vehicle opens with its controls and no error', async () => {
   const page = await openPage('tessarby-errand')
@@ -194,7 +214,7 @@ test('a circuit can be drawn alone, and found wires bring the whole back', async
   const all = await wires()
   await page.selectOption('select[aria-label="Draw"]', 'Turn stalk')
   await expect.poll(wires).toBeLessThan(all)
-  await page.selectOption('select[aria-label="Find"]', 'wire 18')
+  await find(page, 'wire', '18')
   await expect.poll(wires).toBe(all)
   expect(await page.locator('g.picked').getAttribute('data-id')).toBe('18')
   await page.context().close()
@@ -222,7 +242,7 @@ test('a damaged record is told of line by line with its paths', async () => {
 test.each(['day', 'night'] as const)('by %s axe finds nothing serious', async (look) => {
   for (const viewport of [desk, phone]) {
     const page = await openPage('tessarby-errand', { viewport, colorScheme: look === 'night' ? 'dark' : 'light' })
-    await page.selectOption('select[aria-label="Find"]', { index: 1 })
+    await find(page, 'part', 'battery')
     await page.waitForSelector('.fact-title')
     expect(await page.evaluate(() => document.documentElement.dataset.look)).toBe(look)
     const { violations } = await new AxeBuilder({ page }).analyze()
@@ -230,7 +250,7 @@ test.each(['day', 'night'] as const)('by %s axe finds nothing serious', async (l
     await page.screenshot({ path: join(pictures, `demo-${look}-${viewport.width}.png`) })
     await page.context().close()
   }
-})
+}, 60_000)
 
 // --- what is in view when the page opens ---
 
@@ -322,6 +342,130 @@ test('an edition stands in the address, and Back brings the other one', async ()
   await page.context().close()
 })
 
+test('an edition left at once by Back is not the one that stays', async () => {
+  const page = await openPage('tessarby-errand')
+  for (let i = 0; i < 5; i++) {
+    await page.locator('header select').first().evaluate((select: HTMLSelectElement) => {
+      select.selectedIndex = 1
+      select.dispatchEvent(new Event('change', { bubbles: true }))
+      history.back()
+    })
+    await page.waitForTimeout(i * 60)
+  }
+  await expect.poll(() => page.evaluate(() => location.hash)).toBe('')
+  await page.waitForTimeout(700)
+  expect(await page.textContent('.under')).toContain('1951')
+  expect(await page.locator('header select').first().inputValue()).toContain('1951')
+  await page.context().close()
+})
+
+test('Back and Forward in haste end where the address says', async () => {
+  const page = await openPage('tessarby-errand')
+  await page.locator('header select').first().selectOption({ index: 1 })
+  await page.evaluate(async () => {
+    for (const way of [-1, 1, -1, 1]) {
+      history.go(way)
+      await new Promise((done) => { addEventListener('popstate', done, { once: true }) })
+    }
+  })
+  expect(new URL(page.url()).hash).toBe('#year=1958')
+  await expect.poll(() => page.textContent('.under')).toContain('1958')
+  await page.waitForTimeout(500)
+  expect(await page.textContent('.under')).toContain('1958')
+  await page.context().close()
+})
+
+test('an edition whose wiring conflicts is listed in words, and shows its refusal under a header that still works', async () => {
+  const page = await openPage('one-broken-edition')
+  const built = page.locator('header select').first()
+  expect(await built.locator('option').allTextContents()).toEqual(['before 1955', '1955 to 1959, does not fit together', '1960 and later'])
+  await built.selectOption({ index: 1 })
+  await page.waitForSelector('.refusal li')
+  expect(await page.textContent('.refusal')).toContain('both are')
+  expect(await page.textContent('h1')).toContain('Lamp and switch')
+  await page.reload()
+  await page.waitForSelector('.refusal li')
+  expect(await built.inputValue()).toContain('1955')
+  await built.selectOption({ index: 2 })
+  await page.waitForSelector('g[data-kind="part"]')
+  expect(await page.textContent('.under')).toContain('1960')
+  await page.context().close()
+})
+
+test('a year that no span holds is not shown as another one', async () => {
+  const page = await (await browser.newContext({ viewport: desk })).newPage()
+  await page.goto(`${serving.url}?record=tessarby-errand#year=1930`)
+  await page.waitForSelector('.refusal li')
+  expect(await page.locator('header select').first().locator('option:checked').textContent()).toBe('1930, not in this record')
+  await page.context().close()
+})
+
+test('what is drawn and picked stands in the address and survives a reload', async () => {
+  const page = await openPage('test-van')
+  await page.selectOption('select[aria-label="Draw"]', 'Turn stalk')
+  await expect.poll(() => new URL(page.url()).hash).toBe('#circuit=Turn+stalk')
+  await page.getByRole('combobox', { name: 'Find' }).fill('stalk')
+  await page.locator('[data-found="part stalk"]').click()
+  await page.waitForSelector('.fact-title')
+  const few = await page.locator('g[data-kind="wire"]').count()
+  await page.reload()
+  await page.waitForSelector('.fact-title')
+  expect(await page.locator('g.picked').first().getAttribute('data-id')).toContain('stalk')
+  await expect.poll(() => page.locator('g[data-kind="wire"]').count()).toBe(few)
+  await page.goBack()
+  await expect.poll(() => page.locator('g[data-kind="wire"]').count()).toBeGreaterThan(few)
+  await page.context().close()
+})
+
+test('what the address picks is in sight when the page opens', async () => {
+  for (const viewport of [desk, phone]) {
+    const page = await openPage('tessarby-errand', { viewport }, '#year=1961&picked=part+starter')
+    await page.waitForSelector('.fact-title')
+    await expect.poll(() => inFrame(page, 'g[data-kind="part"][data-id="starter"] .reach')).toBe(true)
+    await page.context().close()
+  }
+})
+
+test('a record opened from this computer is named, and a reload brings it back', async () => {
+  const page = await openPage('test-van')
+  await page.setInputFiles('input[type=file]', { name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(records['lamp-and-switch'])) })
+  await expect.poll(() => page.textContent('h1')).toBe('Lamp and switch')
+  expect(await page.textContent('.under')).toContain('mine.json from this computer')
+  await page.reload()
+  await expect.poll(() => page.textContent('h1')).toBe('Lamp and switch')
+  await page.goBack()
+  await expect.poll(() => page.textContent('h1')).not.toBe('Lamp and switch')
+  await page.goto(`${serving.url}?file=other.json`)
+  await page.waitForSelector('.trouble')
+  expect(await page.textContent('.trouble')).toContain('other.json was opened from a file')
+  await page.context().close()
+})
+
+test('among twenty circuits each can be drawn alone, and any wire is found among a hundred and forty', async () => {
+  const page = await openPage('twenty-circuits')
+  const wires = () => page.locator('g[data-kind="wire"][data-pick]').count()
+  expect(await wires()).toBe(141)
+  expect(await page.locator('select[aria-label="Draw"] option').count()).toBe(21)
+  await page.selectOption('select[aria-label="Draw"]', 'Circuit 17')
+  await expect.poll(wires).toBe(8)
+  await find(page, 'wire', '13e', 'splice at the right lamp 13')
+  await expect.poll(wires).toBe(141)
+  expect(await page.locator('g.picked').getAttribute('data-id')).toBe('13e')
+  await page.context().close()
+})
+
+test('words in any order find a wire, with the keys alone', async () => {
+  const page = await openPage('shared-earth')
+  await page.getByRole('combobox', { name: 'Find' }).fill('brown-blue at the fuse')
+  await expect.poll(() => page.locator('.found [role=option]').count()).toBe(1)
+  await page.keyboard.press('Enter')
+  await page.waitForSelector('.fact-title')
+  expect(await page.textContent('.facts h2')).toBe('Wire 1')
+  await page.getByRole('combobox', { name: 'Find' }).fill('moon')
+  await page.getByText('Nothing here has all these words.').waitFor()
+  await page.context().close()
+})
+
 test('entries of the address that the vehicle does not know are told of and ignored', async () => {
   const page = await openPage('tessarby-errand', {}, '#sunroof.lever=open&switch-box.lights=disco&option*tow=yes&engine=idle')
   expect(await step(page, 'engine', 'idle').isChecked()).toBe(true)
@@ -352,7 +496,7 @@ test('a switch clicked in the drawing is turned in its facts, and Esc goes back 
 test.each([['desk', desk], ['phone', phone]] as const)('on a %s what was found stays in view beside its facts', async (_, viewport) => {
   const page = await openPage('tessarby-errand', { viewport })
   for (const id of ['head-left', 'starter']) {
-    await page.selectOption('select[aria-label="Find"]', `part ${id}`)
+    await find(page, 'part', id)
     await page.waitForSelector('.fact-title')
     await expect.poll(() => drawn(page, 'part', id).locator('.reach').evaluate((found) => {
       const [area, frame] = [found.getBoundingClientRect(), document.querySelector('.sheet')!.getBoundingClientRect()]
@@ -374,7 +518,7 @@ test('a wire is named by its id in the drawing, in its facts and to a screen rea
 
 test('the judgement comes before the figures, and sources are folded last', async () => {
   const page = await openPage('lamp-and-switch', { viewport: phone })
-  await page.selectOption('select[aria-label="Find"]', 'wire w2')
+  await find(page, 'wire', 'w2')
   await page.waitForSelector('.judgement')
   const tops = await page.evaluate(() => ['.judgement', '.facts dl', '.sources'].map((part) => document.querySelector(part)!.getBoundingClientRect().top))
   expect([...tops].sort((a, b) => a - b)).toEqual(tops)
@@ -413,6 +557,60 @@ test('notes and assumptions are folded below the drawing', async () => {
   await summary.click()
   expect(await page.locator('.notes li').count()).toBeGreaterThan(3)
   expect(await page.locator('.notes').isVisible()).toBe(true)
+  await page.context().close()
+})
+
+test('what must be seen at once stands open, and what nothing is joined to leads to its part', async () => {
+  const page = await openPage('fuse-box')
+  expect(await page.locator('.told').innerText()).toContain('has blown its fuse right')
+  expect(await words(page, 'part', 'box')).toContain('right blown')
+  await page.context().close()
+  const other = await openPage('lost-earth', {}, '#switch.lever=on')
+  await other.locator('.look .link', { hasText: 'lamp out' }).click()
+  await other.waitForSelector('.judgement')
+  expect(await other.textContent('.judgement')).toContain('no way to earth')
+  expect(await other.locator('g.picked').getAttribute('data-id')).toBe('lamp')
+  await other.context().close()
+})
+
+test('where more is lit than two lines hold a button says so and shows it', async () => {
+  const page = await openPage('tessarby-errand', { viewport: phone }, '#year=1961&switch-box.key=on&switch-box.lights=head&brake-switch.pedal=pressed')
+  const shownOf = () => page.locator('.lit p').evaluate((one) => one.scrollHeight - one.clientHeight)
+  expect(await shownOf()).toBeGreaterThan(2)
+  await page.getByRole('button', { name: 'All', exact: true }).click()
+  expect(await shownOf()).toBeLessThanOrEqual(2)
+  await page.context().close()
+})
+
+test('on a phone nothing of the header is cut off, and the whole is seen at once', async () => {
+  const page = await openPage('tessarby-errand', { viewport: phone, hasTouch: true, isMobile: true })
+  await page.getByRole('combobox', { name: 'Find' }).tap()
+  await page.locator('.found').waitFor()
+  expect(await page.evaluate(() => [document.documentElement.scrollWidth, document.body.scrollLeft])).toEqual([phone.width, 0])
+  await page.keyboard.press('Escape')
+  for (const control of await page.locator('.choices > *').all()) {
+    const box = (await control.boundingBox())!
+    expect(box.x + box.width).toBeLessThanOrEqual(phone.width)
+  }
+  await page.getByRole('button', { name: 'Whole' }).click()
+  await page.getByRole('button', { name: 'Read' }).waitFor()
+  await expect.poll(() => page.locator('.sheet').evaluate((sheet) => [sheet.scrollWidth - sheet.clientWidth, sheet.scrollHeight - sheet.clientHeight])).toEqual([0, 0])
+  await page.screenshot({ path: join(pictures, 'demo-phone-whole.png') })
+  await page.context().close()
+})
+
+test('on paper the drawing stands on one page with vehicle, setting and what is lit, without controls', async () => {
+  const page = await openPage('tessarby-errand', { colorScheme: 'dark' }, '#year=1961&switch-box.lights=parking')
+  await page.emulateMedia({ media: 'print' })
+  await page.setViewportSize({ width: 1040, height: 710 })
+  for (const hidden of ['.controls', '.tools', '.choices']) expect(await page.locator(hidden).isVisible()).toBe(false)
+  expect(await page.locator('.printed').first().innerText()).toMatch(/lights parking; all other controls at rest; engine stopped; battery full\.\s+Lit, in per cent/)
+  const [head, svg] = await Promise.all(['.head', '.sheet svg'].map((part) => page.locator(part).boundingBox()))
+  expect(svg!.width).toBeLessThanOrEqual(1040)
+  expect(svg!.y + svg!.height - head!.y).toBeLessThanOrEqual(710)
+  expect(await page.locator('.printed li').count()).toBeGreaterThan(3)
+  const pdf = await page.pdf({ preferCSSPageSize: true, path: join(pictures, 'demo.pdf') })
+  expect(pdf.length).toBeGreaterThan(10_000)
   await page.context().close()
 })
 

@@ -63,3 +63,35 @@ export function makeRelayAndAlternator(): WiringRecord {
     fixings: [fixing('f1', 'horn:out', 'body'), fixing('f2', 'alternator:case', 'body'), fixing('f3', 'room:out', 'body')],
   })
 }
+
+/** A box of two fuses on one bar, of which the right one cannot hold what hangs on it, and a voltmeter. */
+export function makeFuseBox(): WiringRecord {
+  return makeRecord({
+    id: 'fuse-box', title: 'Fuse box', metals: { body: { title: 'body' } },
+    parts: [
+      part('battery', 'battery', {}, { title: 'Battery' }), part('box', 'fuse', { ratingA: 8, ways: { left: { from: 'bar', to: '1' }, right: { from: 'bar', to: '2' } } }, { title: 'Fuse box' }),
+      part('volts', 'voltmeter', {}, { title: 'Voltmeter' }), lamp('lamp', 'Lamp', 5), part('heater', 'resistor', { ohm: 0.2 }, { title: 'Heater' }),
+    ],
+    wires: [
+      wire('w1', 'battery:+', 'box:bar', red), wire('w2', 'box:1', 'lamp:in', red), wire('w3', 'lamp:out', 'body', brown), wire('w4', 'box:2', 'heater:a', red), wire('w5', 'heater:b', 'body', brown),
+      wire('w6', 'battery:-', 'body', brown), wire('w7', 'battery:+', 'volts:in', red), wire('w8', 'volts:out', 'body', brown),
+    ],
+  })
+}
+
+/** Twenty alike circuits, each a fuse, a switch and two lamps behind a splice: 141 wires. */
+export function makeTwentyCircuits(): WiringRecord {
+  const numbers = Array.from({ length: 20 }, (_, i) => i + 1)
+  return makeRecord({
+    id: 'twenty-circuits', title: 'Twenty circuits', metals: { body: { title: 'body' } },
+    parts: [part('battery', 'battery', {}, { title: 'Battery' }), ...numbers.flatMap((n) => [
+      part(`fuse-${n}`, 'fuse', { ratingA: 10 }, { title: `Fuse ${n}` }), toggle(`switch-${n}`, `Switch ${n}`), lamp(`left-${n}`, `Left lamp ${n}`, 5), lamp(`right-${n}`, `Right lamp ${n}`, 5),
+    ])],
+    splices: Object.fromEntries(numbers.map((n) => [`s${n}`, {}])),
+    wires: [wire('earth', 'battery:-', 'body', { ...brown, sizeMm2: 16 }), ...numbers.flatMap((n) => [
+      wire(`${n}a`, 'battery:+', `fuse-${n}:in`, red), wire(`${n}b`, `fuse-${n}:out`, `switch-${n}:1`, red), wire(`${n}c`, `switch-${n}:2`, `s${n}`, red),
+      wire(`${n}d`, `s${n}`, `left-${n}:in`, red), wire(`${n}e`, `s${n}`, `right-${n}:in`, red), wire(`${n}f`, `left-${n}:out`, 'body', brown), wire(`${n}g`, `right-${n}:out`, 'body', brown),
+    ])],
+    layout: { circuits: Object.fromEntries(numbers.map((n) => [`Circuit ${n}`, [`fuse-${n}`, `switch-${n}`, `left-${n}`, `right-${n}`]])) },
+  })
+}

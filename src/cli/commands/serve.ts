@@ -1,6 +1,8 @@
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { serve as startServer, type Serving } from '../../server/index.ts'
+import { loadTask } from '../../tasks/index.ts'
+import { showRefusal } from '../open-file.ts'
 import type { Out } from '../out.ts'
 import { ArgumentError } from '../read-arguments.ts'
 import { readText } from '../read-file.ts'
@@ -10,12 +12,13 @@ const PORT = 4747
 const PAGE = fileURLToPath(new URL('../page', import.meta.url))
 const DEMO = fileURLToPath(new URL('../../examples/vehicles/tessarby-errand.json', import.meta.url))
 
-/** Serves the live page on this machine until it is stopped; prints the address to open. */
+/** Serves the live page on this machine until it is stopped; prints the address to open, and what is wrong with a record that it will refuse. */
 export async function serve(args: readonly string[], out: Out): Promise<number> {
   const { files, port } = readServeArguments(args)
-  for (const file of files) readText(file)
-  const serving = await listenNear(files, port)
+  const refusals = await listRefusals(files)
+  const serving = await listenNear(files, port, out)
   out.print(`Loomwright is at ${serving.url} — open it in a browser on this machine. Ctrl+C stops it.`)
+  for (const refusal of refusals) out.complain(refusal)
   await new Promise<void>((stop) => { for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => { stop() }) })
   await serving.close()
   return 0
@@ -33,12 +36,35 @@ function readServeArguments(args: readonly string[]): { files: string[]; port: n
   }
 }
 
-/** Where the port is taken, any free one. */
-async function listenNear(files: readonly string[], port: number): Promise<Serving> {
-  try {
-    return await startServer({ files, port, page: PAGE })
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error
-    return startServer({ files, port: 0, page: PAGE })
+/** Problems of a record that are printed; the page shows them all. */
+const SHOWN_PROBLEMS = 5
+
+/** For each record that cannot be read, the first of what is wrong with it. */
+async function listRefusals(files: readonly string[]): Promise<string[]> {
+  const openVehicle = await loadTask.openVehicle()
+  return files.flatMap((file) => {
+    const opened = openVehicle(readText(file), () => ({}))
+    if (opened.ok || opened.stage !== 'record') return []
+    const [first, ...problems] = showRefusal(opened)
+    const more = opened.count > SHOWN_PROBLEMS ? [`… and ${opened.count - SHOWN_PROBLEMS} more: the page shows them.`] : []
+    return [[`${file}: ${first}`, ...problems.slice(0, SHOWN_PROBLEMS), ...more].join('\n')]
+  })
+}
+
+/** Ports tried after the one asked for, before any free one is taken. */
+const MORE_PORTS = 20
+
+/** At the port, or where that is taken at the next free one, which is said. */
+async function listenNear(files: readonly string[], asked: number, out: Out): Promise<Serving> {
+  const ports = asked === 0 ? [0] : [...Array.from({ length: MORE_PORTS + 1 }, (_, i) => asked + i).filter((port) => port <= 65535), 0]
+  for (const port of ports) {
+    try {
+      const serving = await startServer({ files, port, page: PAGE })
+      if (port !== asked) out.print(`Port ${asked} is taken: ${new URL(serving.url).port} instead.`)
+      return serving
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error
+    }
   }
+  throw new ArgumentError(`no port is free near ${asked}`)
 }

@@ -1,0 +1,31 @@
+import { useCallback, useEffect, useRef } from 'react'
+import type { Picked } from '../tasks/index.ts'
+import type { Stand } from './address.ts'
+
+export interface PickedHold {
+  /** Picks something, or nothing, and looks at the drawing otherwise where that is asked for too. */
+  pick(pick: Picked | null, sight?: Partial<Stand>): void
+  close(): void
+}
+
+/** What is picked: Esc closes it, and the keys go back to where it was picked. */
+export function usePicked(picked: Picked | null, move: (change: Partial<Stand>) => void): PickedHold {
+  const from = useRef<Element | null>(null)
+  const pick = useCallback((next: Picked | null, sight: Partial<Stand> = {}) => {
+    if (next) from.current = document.activeElement
+    move({ ...sight, pick: next })
+  }, [move])
+  const close = useCallback(() => {
+    const drawn = picked && document.querySelector(`g[data-kind="${picked.kind}"][data-id="${CSS.escape(picked.id)}"]`)
+    const focused = from.current instanceof HTMLInputElement ? from.current : drawn
+    pick(null)
+    if (focused instanceof HTMLElement || focused instanceof SVGElement) focused.focus()
+  }, [picked, pick])
+  useEffect(() => {
+    if (!picked) return undefined
+    const escape = (event: KeyboardEvent) => { if (event.key === 'Escape') close() }
+    addEventListener('keydown', escape)
+    return () => { removeEventListener('keydown', escape) }
+  }, [picked, close])
+  return { pick, close }
+}
