@@ -71,7 +71,7 @@ What a meter reads on the vehicle in one setting.
   serve: `loomwright serve [FILE …] [--port N]
 
 The live page, on this machine only: the drawing in its wire colours, what is live and how bright each lamp is as the
-controls are turned. Without a file the demo vehicle. Prints the address to open; Ctrl+C stops it.
+controls are turned. Without a file the two demo vehicles. Prints the address to open; Ctrl+C stops it.
 
 Example
   loomwright serve ${DEMO}`,

@@ -10,7 +10,7 @@ import { readText } from '../read-file.ts'
 const PORT = 4747
 // From dist/cli/: the page is beside it, the demo vehicle in the package.
 const PAGE = fileURLToPath(new URL('../page', import.meta.url))
-const DEMO = fileURLToPath(new URL('../../examples/vehicles/tessarby-errand.json', import.meta.url))
+const DEMOS = ['tessarby-errand', 'ullenscombe-warden'].map((name) => fileURLToPath(new URL(`../../examples/vehicles/${name}.json`, import.meta.url)))
 
 /** Serves the live page on this machine until it is stopped; prints the address to open, and what is wrong with a record that it will refuse. */
 export async function serve(args: readonly string[], out: Out): Promise<number> {
@@ -29,7 +29,7 @@ function readServeArguments(args: readonly string[]): { files: string[]; port: n
     const { values, positionals } = parseArgs({ args: [...args], options: { port: { type: 'string' } }, allowPositionals: true })
     const port = Number(values.port ?? PORT)
     if (!Number.isInteger(port) || port < 0 || port > 65535) throw new ArgumentError(`--port takes a number from 0 to 65535, not "${values.port ?? ''}"`)
-    return { files: positionals.length ? positionals : [DEMO], port }
+    return { files: positionals.length ? positionals : DEMOS, port }
   } catch (error) {
     if (!(error instanceof TypeError)) throw error
     throw new ArgumentError(error.message.split('. ')[0], ['--port'])
