@@ -1,4 +1,4 @@
-import { showFits, type WiringRecord } from '../record/index.ts'
+import { groupUnmatched, showFits, type WiringRecord } from '../record/index.ts'
 import type { CheckedEdition, CheckedEditions, CheckedWiring } from '../tasks/index.ts'
 import { showAssumed } from './show-assumed.ts'
 
@@ -27,7 +27,8 @@ function sayFindings({ shorted, overlapping, unjoined, unmatched }: CheckedWirin
   return [
     ...[...shorted, ...overlapping].map(({ sentence }) => `Look at this: ${sentence}.`),
     ...unjoined.length ? [`Nothing is joined to ${unjoined.join(', ')}: unused, or a wire or an earth is missing.`] : [],
-    ...unmatched.map(({ half, way, wires, why }) => `Way ${half}:${way} meets nothing: ${why}${wires.length ? ` (wires ${wires.join(', ')})` : ''}.`),
+    ...groupUnmatched(unmatched).map(({ half, title, ways, wires, why }) =>
+      `${title} (${half}): ${ways.length === 1 ? 'way' : 'ways'} ${ways.join(', ')} ${ways.length === 1 ? 'meets' : 'meet'} nothing: ${why}${wires.length ? ` (wires ${wires.join(', ')})` : ''}.`),
   ]
 }
 

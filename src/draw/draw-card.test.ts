@@ -55,4 +55,9 @@ describe('the card of every part', () => {
     expect(svg).toContain('aria-label="a &quot;&lt;b&gt;&quot;"')
     expect(drawCard(latest, 'no-such-part', null, 640)).toBeNull()
   })
+
+  test('it is said in full for someone who does not see it', () => {
+    expect(drawCard(latest, 'dip-switch', null, 640)!.label).toBe('Connections of Foot dip switch. '
+      + '56: brown with white · BN/WH 28/0.30, to Lighting switch, 56. 56a: blue with white · BU/WH 14/0.30, to Main-beam relay, 86. 56b: blue with red · BU/RD 14/0.30, to Dipped-beam relay, 86.')
+  })
 })

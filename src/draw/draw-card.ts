@@ -26,13 +26,19 @@ export function drawCard(wiring: Wiring, id: string, solved: SolvedSetting | nul
   const head = drawHead(wiring, part, width)
   const drawn: Shape[] = [...head.shapes]
   let y = head.bottom
-  for (const terminal of listTerminals(wiring, id)) {
+  const terminals = listTerminals(wiring, id)
+  for (const terminal of terminals) {
     const made = drawTerminal(terminal, id, solved, columns, y)
     drawn.push(...made.shapes)
     y = made.bottom
   }
   const body: Shape = { kind: 'rect', x: 1, y: head.bottom, w: columns.body - 1, h: y - head.bottom, r: 4, width: 2, tone: 'ink', fill: 'sheet' }
-  return { width, height: y + PAD, shapes: [body, ...drawn], label: `Connections of ${part.title}` }
+  return { width, height: y + PAD, shapes: [body, ...drawn], label: `Connections of ${part.title}. ${terminals.map(sayTerminal).join(' ')}` }
+}
+
+/** For someone who does not see the card. */
+function sayTerminal({ marking, rows }: CardTerminal): string {
+  return `${marking}: ${rows.map((row) => [saidOf(row), ...row.goes].filter((word) => word !== '').join(', ')).join('; ')}.`
 }
 
 interface Columns { readonly body: number; readonly stub: number; readonly width: number }

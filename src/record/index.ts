@@ -19,6 +19,7 @@ export { compareIds, inIdOrder } from './compare-ids.ts'
 export { nearest } from './nearest.ts'
 export { COLLECTIONS, wordFor, type Collection } from './collections.ts'
 export { judgeFits, showFits, type Judgement } from './fits.ts'
+export { groupUnmatched, type UnmatchedWays } from './match-halves.ts'
 export { resolveVehicle, type Resolved } from './resolve-vehicle.ts'
 export type { CannotTell, Conflict, ConflictKind } from './resolving.ts'
 export {

@@ -43,7 +43,24 @@ function listUnmatched(kept: WiringRecord, wires: ReadonlyMap<string, WiringWire
   const ending = new Map<string, string[]>()
   for (const wire of wires.values()) for (const { at } of wire.ends) if (at !== null) ending.set(at, [...ending.get(at) ?? [], wire.id])
   return inIdOrder(kept.halves).flatMap(([id, half]) => half.ways.filter((way) => !mated.has(`${id}:${way}`)).map((way) =>
-    ({ half: id, way, wires: ending.get(`${id}:${way}`) ?? [], why: tellWhy(kept, half, way) })))
+    ({ half: id, title: titleOfHalf(kept, id, half), way, wires: ending.get(`${id}:${way}`) ?? [], why: tellWhy(kept, half, way) })))
+}
+
+function titleOfHalf({ connectors = {} }: WiringRecord, id: string, half: Half): string {
+  return half.title ?? new Map(Object.entries(connectors)).get(half.connector)?.title ?? id
+}
+
+/** Ways of one half that meet nothing for one reason. */
+export interface UnmatchedWays { readonly half: string; readonly title: string; readonly ways: readonly string[]; readonly wires: readonly string[]; readonly why: string }
+
+/** The ways that meet nothing, those of one half and one reason together. */
+export function groupUnmatched(unmatched: readonly UnmatchedWay[]): UnmatchedWays[] {
+  const groups = new Map<string, UnmatchedWays>()
+  for (const { half, title, way, wires, why } of unmatched) {
+    const before = groups.get(`${half} ${why}`)
+    groups.set(`${half} ${why}`, { half, title, ways: [...before?.ways ?? [], way], wires: [...before?.wires ?? [], ...wires], why })
+  }
+  return [...groups.values()]
 }
 
 function tellWhy(kept: WiringRecord, half: Half, way: string): string {

@@ -200,7 +200,7 @@ describe('connectors', () => {
       { id: 'c1.1', title: 'Rear connector', joins: ['front:1', 'rear:A'], ohm: 0.003 },
       { id: 'c1.2', title: 'Rear connector', joins: ['front:2', 'rear:B'], ohm: 0.003 },
     ])
-    expect(unmatched).toEqual([{ half: 'rear', way: 'C', wires: [], why: 'the connector joins it to no way of the other half' }])
+    expect(unmatched).toEqual([{ half: 'rear', title: 'Rear connector', way: 'C', wires: [], why: 'the connector joins it to no way of the other half' }])
   })
 
   test('without pairs, ways of one name meet', () => {
@@ -210,13 +210,13 @@ describe('connectors', () => {
     })
     expect([...matings.keys()]).toEqual(['c.2'])
     expect(unmatched).toEqual([
-      { half: 'x', way: '1', wires: [], why: 'the other half, y, has no way 1' }, { half: 'y', way: '3', wires: ['w1'], why: 'the other half, x, has no way 3' },
+      { half: 'x', title: '', way: '1', wires: [], why: 'the other half, y, has no way 1' }, { half: 'y', title: '', way: '3', wires: ['w1'], why: 'the other half, x, has no way 3' },
     ])
   })
 
   test('an absent half leaves every way unmatched', () => {
     const { unmatched } = wiringOf({ connectors: { c: { title: '' } }, halves: { x: { connector: 'c', side: 'a', ways: ['1'] } } })
-    expect(unmatched).toEqual([{ half: 'x', way: '1', wires: [], why: 'the other half is absent' }])
+    expect(unmatched).toEqual([{ half: 'x', title: '', way: '1', wires: [], why: 'the other half is absent' }])
   })
 })
 

@@ -5,12 +5,13 @@ export const loadTask = {
   checkEditions: async () => (await import('./check-editions.ts')).checkEditions,
   checkVehicle: async () => (await import('./check-vehicle.ts')).checkVehicle,
   meterVehicle: async () => (await import('./meter-vehicle.ts')).meterVehicle,
-  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts'), ...await import('./find-by-words.ts'), ...await import('./live-checks.ts') }),
+  liveVehicle: async () => ({ ...await import('./live-vehicle.ts'), ...await import('./live-facts.ts'), ...await import('./vehicle-choices.ts'), ...await import('./find-by-words.ts'), ...await import('./live-checks.ts'), ...await import('./live-card.ts') }),
 } as const
 
 export type { CheckedEdition, CheckedEditions } from './check-editions.ts'
 export type { CheckedWiring } from './check-vehicle.ts'
 export type { Findable } from './find-by-words.ts'
+export type { LiveCard } from './live-card.ts'
 export type { Check } from './live-checks.ts'
 export type { Facts, Picked } from './live-facts.ts'
 export type { Before, LiveVehicle, OpenedLive, PanelAxis, SettingNotes } from './live-vehicle.ts'

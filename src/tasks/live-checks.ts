@@ -1,3 +1,4 @@
+import { groupUnmatched } from '../record/index.ts'
 import type { Picked } from './live-facts.ts'
 import type { LiveVehicle } from './live-vehicle.ts'
 import { sayPoint } from './say-point.ts'
@@ -17,8 +18,8 @@ export function listChecks({ wiring }: LiveVehicle): Check[] {
     ...unjoined.length === 0 ? [] : [{
       said: 'Nothing is joined to', why: 'unused, or a wire or an earth is missing', picks: unjoined.map((point) => ({ pick: pickOf(point), said: sayPoint(wiring, point) })),
     }],
-    ...unmatched.map(({ half, way, wires, why }): Check => ({
-      said: `Way ${half}:${way} meets nothing`, why, picks: wires.map((id) => ({ pick: pickOf(id), said: `wire ${id}` })),
+    ...groupUnmatched(unmatched).map(({ title, ways, wires, why }): Check => ({
+      said: `${title}, ${ways.length === 1 ? 'way' : 'ways'} ${ways.join(', ')}: nothing meets ${ways.length === 1 ? 'it' : 'them'}`, why, picks: wires.map((id) => ({ pick: pickOf(id), said: `wire ${id}` })),
     })),
   ]
 }

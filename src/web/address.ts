@@ -12,17 +12,19 @@ export interface Stand {
   /** Drawn to be seen at once, and not to be read. */
   readonly whole: boolean
   readonly pick: Picked | null
+  /** The connection card of the picked part lies on the drawing. */
+  readonly card: boolean
 }
 
 export const AT_REST: Setting = { controls: {}, engine: 'stopped', battery: 'full', phases: {} }
-export const AT_START: Stand = { setting: AT_REST, circuit: null, whole: false, pick: null }
+export const AT_START: Stand = { setting: AT_REST, circuit: null, whole: false, pick: null, card: false }
 
 export function splitAddress(hash: string): AddressWords {
   return [...new URLSearchParams(hash.replace(/^#/, ''))]
 }
 
 /** The vehicle and what is looked at as an address; what is usual is left out. */
-export function writeAddress(vehicle: Vehicle, first: Vehicle, { setting: { controls, engine, battery }, circuit, whole, pick }: Stand): string {
+export function writeAddress(vehicle: Vehicle, first: Vehicle, { setting: { controls, engine, battery }, circuit, whole, pick, card }: Stand): string {
   const words: (readonly [string, string])[] = [
     ...vehicle.year !== undefined && vehicle.year !== first.year ? [['year', String(vehicle.year)] as const] : [],
     ...vehicle.market !== undefined && vehicle.market !== first.market ? [['market', vehicle.market] as const] : [],
@@ -34,6 +36,7 @@ export function writeAddress(vehicle: Vehicle, first: Vehicle, { setting: { cont
     ...circuit === null ? [] : [['circuit', circuit] as const],
     ...whole ? [['whole', 'yes'] as const] : [],
     ...pick ? [['picked', `${pick.kind} ${pick.id}`] as const] : [],
+    ...pick && card ? [['card', 'yes'] as const] : [],
   ]
   return words.length === 0 ? '' : `#${new URLSearchParams(words.map((pair) => [...pair])).toString()}`
 }
@@ -109,17 +112,18 @@ function readPosition({ spec }: PanelAxis, value: string): string | number | nul
 function readSight(name: string, value: string, known: Known): Partial<Stand> | string {
   if (name === 'circuit' && known.circuits.includes(value)) return { circuit: value }
   if (name === 'whole' && value === 'yes') return { whole: true }
+  if (name === 'card' && value === 'yes') return { card: true }
   const [, kind, id] = name === 'picked' ? /^(wire|part|splice) (.+)$/.exec(value) ?? [] : []
   const pick = kind === undefined ? null : { kind: kind as Picked['kind'], id }
   return pick && known.has(pick) ? { pick } : sayIgnored(name, value)
 }
 
 /** What another vehicle has too stays as it was. */
-export function keepKnown({ setting, circuit, whole, pick }: Stand, known: Known): Stand {
+export function keepKnown({ setting, circuit, whole, pick, card }: Stand, known: Known): Stand {
   const controls = Object.entries(setting.controls).filter(([key]) => known.axes.some((axis) => axis.key === key))
   return {
     setting: { ...setting, controls: Object.fromEntries(controls) }, whole,
-    circuit: circuit !== null && known.circuits.includes(circuit) ? circuit : null, pick: pick && known.has(pick) ? pick : null,
+    circuit: circuit !== null && known.circuits.includes(circuit) ? circuit : null, pick: pick && known.has(pick) ? pick : null, card,
   }
 }
 

@@ -2,6 +2,7 @@ import { memo, useEffect, useRef, useState, type RefObject } from 'react'
 import type { DrawnGroup } from '../draw/index.ts'
 import type { Picked } from '../tasks/index.ts'
 import type { Stand } from './address.ts'
+import { CardSheet } from './card-sheet.tsx'
 import { Find } from './find.tsx'
 import type { DrawingSize, SheetSize } from './messages.ts'
 import { keepInView, showPicked, useDrag, useSheetSize } from './sheet.ts'
@@ -62,6 +63,7 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
           {[...shown.groups.entries()].map(([key, group]) => <Group key={key} group={group} picked={isPicked(group, picked)} />)}
         </svg>
       </div>
+      {shown.card ? <CardSheet card={shown.card} close={() => { move({ card: false }) }} /> : null}
       <UnderDrawing shown={shown} take={take} />
     </main>
   )

@@ -7,10 +7,11 @@ interface FactsPanelProps {
   readonly shown: Shown
   readonly move: (change: Partial<Setting>) => void
   readonly close: () => void
+  readonly showCard: () => void
 }
 
 /** What was clicked: first what is to be thought of it, then its controls and figures, last where the figures come from. */
-export function FactsPanel({ shown: { facts, opened, positions, stand: { setting, pick: picked } }, move, close }: FactsPanelProps) {
+export function FactsPanel({ shown: { facts, card, opened, positions, stand: { setting, pick: picked } }, move, close, showCard }: FactsPanelProps) {
   if (!facts || !picked) return null
   const { pick } = facts
   const axes = opened?.axes.filter(({ part }) => pick.kind === 'part' && part === pick.id) ?? []
@@ -20,6 +21,7 @@ export function FactsPanel({ shown: { facts, opened, positions, stand: { setting
       {facts.colour ? <Stripe colour={facts.colour} /> : null}
       <p className="fact-title">{facts.title}</p>
       <p className="soft">{facts.under}</p>
+      {pick.kind === 'part' && !card ? <p><button type="button" className="plain-button" onClick={showCard}>Connection card</button></p> : null}
       {facts.judgement === '' ? null : <p className="judgement">{facts.judgement}</p>}
       <Turn axes={axes} positions={positions} setting={setting} move={move} />
       <dl>

@@ -12,13 +12,15 @@ interface HeaderProps {
   readonly choose: (vehicle: Vehicle) => void
 }
 
-/** Which vehicle it is, and the choices that make it another. */
+/** Which vehicle it is, and the choices that make it another; on a phone these are folded away. */
 export function Header({ record: { names, file, openFile }, vehicles, under, choose }: HeaderProps) {
   const title = vehicles?.title ?? ''
+  const [isOpen, setOpen] = useState(false)
   return (
-    <header className="head">
+    <header className={isOpen ? 'head is-open' : 'head'}>
       <h1>{title === '' ? 'Loomwright' : title}</h1>
       <p className="under">{[under, ...file ? [sayFile(file)] : []].filter(Boolean).join(' · ')}</p>
+      <button type="button" className="plain-button fold" aria-expanded={isOpen} onClick={() => { setOpen(!isOpen) }}>{isOpen ? 'Done' : 'Vehicle'}</button>
       <div className="choices">
         {vehicles?.choices ? <Choices choices={vehicles.choices} vehicle={vehicles.vehicle} choose={choose} /> : null}
         {names.length > (file ? 0 : 1) ? <RecordChoice names={names} file={file} /> : null}

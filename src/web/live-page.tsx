@@ -18,10 +18,10 @@ export function LivePage() {
   const { move, choose } = useAddress(hold)
   const { shown } = hold
   const { opened, refused, stand } = shown
-  const { pick, close } = usePicked(stand.pick, move)
+  const { pick, close } = usePicked(stand, move)
   const set = useCallback((change: Partial<Setting>) => { move({ setting: { ...stand.setting, ...change } }) }, [move, stand.setting])
   return (
-    <div className={stand.pick && shown.facts ? 'page has-facts' : 'page'}>
+    <div className={['page', ...stand.pick && shown.facts ? ['has-facts'] : [], ...shown.card ? ['has-card'] : []].join(' ')}>
       <Header record={record} vehicles={opened ?? refused} under={opened?.under ?? ''} choose={choose} />
       <Trouble said={[record.trouble, ...shown.ignored]} />
       {refused ? <Refusal refused={refused} /> : (
@@ -29,7 +29,7 @@ export function LivePage() {
           <PrintedSetting shown={shown} />
           <Controls opened={opened} positions={shown.positions} setting={stand.setting} move={set} />
           <Drawing shown={shown} pick={pick} move={move} measure={hold.measure} find={hold.find} />
-          <FactsPanel shown={shown} move={set} close={close} />
+          <FactsPanel shown={shown} move={set} close={close} showCard={() => { move({ card: true }) }} />
         </>
       )}
     </div>

@@ -1,7 +1,7 @@
 import type { AddressWords, Stand } from './address.ts'
 import type { DrawnGroup } from '../draw/index.ts'
 import type { Vehicle } from '../record/index.ts'
-import type { AssumedLine, Check, Facts, Findable, PanelAxis, Picked, Setting, SettingNotes, VehicleChoices } from '../tasks/index.ts'
+import type { AssumedLine, Check, Facts, Findable, LiveCard, PanelAxis, Picked, Setting, SettingNotes, VehicleChoices } from '../tasks/index.ts'
 
 /** What the page asks of its worker, which answers in the order of asking: a record, a vehicle of it, or a movement. */
 export type Ask =
@@ -11,7 +11,7 @@ export type Ask =
   | { readonly ask: 'view'; readonly view: View }
   | { readonly ask: 'sheet'; readonly sheet: SheetSize }
   | { readonly ask: 'set'; readonly setting: Setting }
-  | { readonly ask: 'pick'; readonly pick: Picked | null }
+  | { readonly ask: 'pick'; readonly pick: Picked | null; readonly card: boolean }
   | { readonly ask: 'find'; readonly words: string }
 
 /** What is drawn: all or one circuit, to be read or to be seen as a whole. */
@@ -26,7 +26,7 @@ export type Answer =
   | { readonly say: 'refused'; readonly refused: Refused }
   | { readonly say: 'laid out'; readonly size: DrawingSize; readonly drawn: Drawn }
   | { readonly say: 'drawn'; readonly drawn: Drawn }
-  | { readonly say: 'facts'; readonly facts: Facts | null }
+  | { readonly say: 'facts'; readonly facts: Facts | null; readonly card: LiveCard | null }
   | { readonly say: 'found'; readonly found: readonly Findable[] }
   | { readonly say: 'notes'; readonly notes: Drawn['notes'] }
   | { readonly say: 'nothing' }
@@ -66,4 +66,6 @@ export interface Drawn {
   readonly lit: string
   readonly notes: SettingNotes
   readonly facts: Facts | null
+  /** Of the picked part, where it is asked for. */
+  readonly card: LiveCard | null
 }

@@ -43,7 +43,7 @@ function keepAddress(hash: string, isSmall: boolean): void {
 
 /** A lever that slides, and what is looked at more closely. */
 function isSmall({ setting }: Stand, change: Partial<Stand>): boolean {
-  return change.setting ? isSlide(setting, change.setting) : Object.keys(change).every((key) => key === 'pick')
+  return change.setting ? isSlide(setting, change.setting) : Object.keys(change).every((key) => key === 'pick' || key === 'card')
 }
 
 function isSlide(before: Setting, after: Setting): boolean {

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useMemo, useReducer, useRef } from 'react'
 import { flushSync } from 'react-dom'
 import type { DrawnGroup } from '../draw/index.ts'
 import type { Vehicle } from '../record/index.ts'
-import type { Facts, Findable } from '../tasks/index.ts'
+import type { Facts, Findable, LiveCard } from '../tasks/index.ts'
 import { AT_START, type AddressWords, type Stand } from './address.ts'
 import type { Answer, Ask, Drawn, OpenedPage, Refused, SheetSize } from './messages.ts'
 
@@ -19,10 +19,11 @@ export interface Shown {
   readonly lit: string
   readonly notes: Drawn['notes']
   readonly facts: Facts | null
+  readonly card: LiveCard | null
   readonly found: readonly Findable[]
 }
 
-const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, found: [] }
+const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, card: null, found: [] }
 
 export interface VehicleHold {
   readonly shown: Shown
@@ -60,14 +61,17 @@ export function useVehicle(): VehicleHold {
     },
     find: (words: string) => { send({ ask: 'find', words }) },
   }), [send])
-  const choose = useCallback((vehicle: Vehicle) => { send({ ask: 'choose', vehicle, stand, sheet: sheet.current }) }, [send, stand])
+  const choose = useCallback((vehicle: Vehicle) => {
+    receive({ say: 'chosen', vehicle })
+    send({ ask: 'choose', vehicle, stand, sheet: sheet.current })
+  }, [send, stand])
   const move = useCallback((change: Partial<Stand>) => {
     if (line.current?.isOpening() !== false) return false
     const next = { ...stand, ...change }
     receive({ say: 'moved', stand: next })
     if (change.setting) send({ ask: 'set', setting: next.setting })
     if ('circuit' in change || 'whole' in change) send({ ask: 'view', view: next })
-    if ('pick' in change) send({ ask: 'pick', pick: next.pick })
+    if ('pick' in change || 'card' in change) send({ ask: 'pick', pick: next.pick, card: next.card })
     return true
   }, [send, stand])
   return { shown, ...asks, choose, move }
@@ -114,17 +118,21 @@ class Line {
 
 const opens = ({ ask }: Ask) => ask === 'open' || ask === 'choose' || ask === 'go'
 
-function take(shown: Shown, answer: Answer | { readonly say: 'moved'; readonly stand: Stand }): Shown {
+/** What the page has asked for: its controls and choices stand so at once. */
+type Own = { readonly say: 'moved'; readonly stand: Stand } | { readonly say: 'chosen'; readonly vehicle: Vehicle }
+
+function take(shown: Shown, answer: Answer | Own): Shown {
   switch (answer.say) {
     case 'refused': return { ...NOTHING, stand: shown.stand, refused: answer.refused }
     case 'opened': return { ...NOTHING, opened: answer.opened, ...answer.went, ...unpack(new Map(), answer.drawn) }
     case 'laid out': return shown.opened ? { ...shown, opened: { ...shown.opened, size: answer.size }, ...unpack(new Map(), answer.drawn) } : shown
     case 'drawn': return { ...shown, ...unpack(shown.groups, answer.drawn) }
-    case 'facts': return { ...shown, facts: answer.facts }
+    case 'facts': return { ...shown, facts: answer.facts, card: answer.card }
     case 'found': return { ...shown, found: answer.found }
     case 'notes': return { ...shown, notes: answer.notes }
     case 'nothing': return shown
     case 'moved': return { ...shown, stand: answer.stand }
+    case 'chosen': return { ...shown, opened: shown.opened && { ...shown.opened, vehicle: answer.vehicle }, refused: shown.refused && { ...shown.refused, vehicle: answer.vehicle } }
   }
 }
 

@@ -5,7 +5,7 @@ import { AT_START, keepKnown, readStand, readVehicle, writeAddress, type Address
 import type { Answer, Ask, Drawn, DrawingSize, OpenedPage, SheetSize, View, Went } from './messages.ts'
 
 /** The vehicle held open here, with the setting last solved and the groups last sent. */
-interface Open { live: LiveVehicle; view: View; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Picked | null }
+interface Open { live: LiveVehicle; view: View; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Picked | null; card: boolean }
 
 const task = loadTask.liveVehicle()
 let text = ''
@@ -41,7 +41,7 @@ function move(tasks: Tasks, held: Open, asked: Exclude<Ask, { ask: 'open' | 'cho
     case 'set': set(tasks, held, asked.setting); return
     case 'view': layOut(tasks, held, asked.view); return
     case 'sheet': layOut(tasks, held, held.view); return
-    case 'pick': pickUp(tasks, held, asked.pick); return
+    case 'pick': pickUp(tasks, held, asked); return
     case 'find': say({ say: 'found', found: tasks.findByWords(held.live.wiring, asked.words) })
   }
 }
@@ -76,9 +76,10 @@ function isSame(a: Vehicle, b: Vehicle, first: Vehicle): boolean {
 
 /** What stands there, of the vehicle that is open. */
 function goTo(tasks: Tasks, held: Open, went: Went): void {
-  const { setting, pick, ...view } = went.stand
+  const { setting, pick, card, ...view } = went.stand
   solve(tasks, held, setting)
   held.pick = pick
+  held.card = card
   draw(tasks, held, view)
   sayOpened(tasks, held, went)
 }
@@ -97,8 +98,8 @@ function openVehicle(tasks: Tasks, vehicle: Vehicle | null, find: (known: Known)
   }
   const { live } = opened
   const went = find(knownOf(tasks, live))
-  const { setting, pick, ...view } = went.stand
-  open = { live, view: AT_START, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick }
+  const { setting, pick, card, ...view } = went.stand
+  open = { live, view: AT_START, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick, card }
   if (view.circuit !== null || view.whole) draw(tasks, open, view)
   sayOpened(tasks, open, went)
 }
@@ -155,10 +156,22 @@ function isAtRest({ controls, engine }: Setting): boolean {
   return Object.keys(controls).length === 0 && engine === 'stopped'
 }
 
-function pickUp(tasks: Tasks, held: Open, pick: Picked | null): void {
+function pickUp(tasks: Tasks, held: Open, { pick, card }: Pick<Open, 'pick' | 'card'>): void {
   held.pick = pick
-  say({ say: 'facts', facts: pick ? tasks.factsOf(held.live, held.solved, pick) : null })
+  held.card = card
+  say({ say: 'facts', ...explain(tasks, held) })
 }
+
+/** Facts of what is picked, and its card where that is asked for. */
+function explain(tasks: Tasks, { live, solved, pick, card }: Open): Pick<Drawn, 'facts' | 'card'> {
+  return {
+    facts: pick ? tasks.factsOf(live, solved, pick) : null,
+    card: pick && card ? tasks.cardOf(live, solved, pick, sheet.width - CARD_EDGES) : null,
+  }
+}
+
+/** Room left and right of a card on its sheet, px. */
+const CARD_EDGES = 32
 
 /** Other standing states take longer to find than the drawing may wait. */
 function seekStanding(tasks: Tasks): void {
@@ -169,12 +182,13 @@ function seekStanding(tasks: Tasks): void {
   }, PAUSE_MS)
 }
 
-function readDrawn(tasks: Tasks, { live, solved, sent, pick }: Open): Drawn {
+function readDrawn(tasks: Tasks, held: Open): Drawn {
+  const { live, solved, sent } = held
   const groups = tasks.drawLive(live, solved).filter((group) => isNew(group, sent))
   for (const { kind, id, svg } of groups) sent.set(`${kind} ${id}`, svg)
   return {
     groups, positions: solved.positions, lit: tasks.sayLit(live, solved), notes: tasks.sayOfSetting(live, solved),
-    facts: pick ? tasks.factsOf(live, solved, pick) : null,
+    ...explain(tasks, held),
   }
 }
 

@@ -1,23 +1,17 @@
-import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
+import { readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
-import { build } from 'vite'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { serve, type Serving } from '../../src/server/index.ts'
+import type { Serving } from '../../src/server/index.ts'
 import { textWidth } from '../../src/draw/text-widths.ts'
 import { openLive, solveLive } from '../../src/tasks/live-vehicle.ts'
 import type { WiringRecord } from '../../src/record/index.ts'
 import { makeFuseBox, makeLampAndSwitch, makeRelayAndAlternator, makeSharedEarth, makeTwentyCircuits } from '../builders/small-records.ts'
 import { makeTessarby } from '../builders/tessarby.ts'
-import { launchBrowser } from './launch.ts'
+import { desk, find, phone, pictures, root, servePage, step, touch, type ServedPage } from './served-page.ts'
 
-const root = join(import.meta.dirname, '../..')
-const pictures = join(root, 'test-results/pictures')
 const demo = join(root, 'examples/vehicles/tessarby-errand.json')
-const desk = { width: 1440, height: 900 }
-const phone = { width: 390, height: 844 }
 
 const records: Readonly<Record<string, WiringRecord>> = {
   'lamp-and-switch': makeLampAndSwitch(), 'shared-earth': makeSharedEarth(), 'fuse-box': makeFuseBox(), 'lost-earth': makeLostEarth(), 'twenty-circuits': makeTwentyCircuits(), 'relay-and-alternator': makeRelayAndAlternator(), 'test-van': makeTessarby(),
@@ -39,52 +33,30 @@ function makeBrokenEdition(): WiringRecord {
 /** Records of the tests in test/records, none of which has a layout. */
 const proven = ['a-parking-lamp-switch', 'c-self-parking-wiper', 'd-hot-wire-flasher', 'f-control-box', 'g-alternator-warning-lamp']
 
+let served: ServedPage
 let browser: Browser
 let serving: Serving
-let folder: string
+const openPage: ServedPage['open'] = (...asked) => served.open(...asked)
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'live-page-'))
-  await mkdir(pictures, { recursive: true })
-  const files = await Promise.all(Object.entries(records).map(async ([name, record]) => {
-    const file = join(folder, `${name}.json`)
-    await writeFile(file, JSON.stringify(record))
-    return file
-  }))
-  await writeFile(join(folder, 'one-broken-edition.json'), JSON.stringify(makeBrokenEdition()))
-  await writeFile(join(folder, 'damaged.json'), JSON.stringify({ ...records['lamp-and-switch'], parts: { lamp: { kind: 'lmap', title: 'Lamp' } } }))
-  await build({ root: join(root, 'src/web'), configFile: join(root, 'vite.config.ts'), logLevel: 'error', build: { outDir: join(folder, 'page'), emptyOutDir: true } })
-  const provenFiles = proven.map((name) => join(root, `test/records/${name}.json`))
-  serving = await serve({ files: [demo, ...files, ...provenFiles, join(folder, 'damaged.json'), join(folder, 'one-broken-edition.json')], port: 0, page: join(folder, 'page') })
-  browser = await launchBrowser()
+  served = await servePage(async (folder) => {
+    const write = async (name: string, record: unknown) => {
+      const file = join(folder, `${name}.json`)
+      await writeFile(file, JSON.stringify(record))
+      return file
+    }
+    return [
+      demo, ...await Promise.all(Object.entries(records).map(async ([name, record]) => write(name, record))), ...proven.map((name) => join(root, `test/records/${name}.json`)),
+      await write('damaged', { ...records['lamp-and-switch'], parts: { lamp: { kind: 'lmap', title: 'Lamp' } } }), await write('one-broken-edition', makeBrokenEdition()),
+    ]
+  })
+  ;({ browser, serving } = served)
 })
 
-afterAll(async () => {
-  await browser.close()
-  await serving.close()
-  await rm(folder, { recursive: true })
-})
+afterAll(async () => { await served.close() })
 
-/** A page with the record open and drawn. */
-async function openPage(name: string, options: BrowserContextOptions = {}, hash = ''): Promise<Page> {
-  const context = await browser.newContext({ viewport: desk, ...options })
-  const page = await context.newPage()
-  page.on('pageerror', (error) => { throw error })
-  await page.goto(`${serving.url}?record=${name}${hash}`)
-  await page.waitForSelector('g[data-kind="part"]')
-  await page.evaluate(() => document.fonts.ready)
-  return page
-}
-
-const step = (page: Page, axis: string, position: string) => page.locator(`input[name="${axis}"][value="${position}"]`)
 const choice = (page: Page, said: string) => page.locator('.steps label').filter({ hasText: new RegExp(`^${said}$`) })
 const words = (page: Page, kind: string, id: string) => page.locator(`g[data-kind="${kind}"][data-id="${id}"]`).evaluate((group) => [...group.querySelectorAll('text')].map((one) => one.textContent).join(' '))
-
-/** Types into the field and takes what is listed. */
-async function find(page: Page, kind: string, id: string, said = id): Promise<void> {
-  await page.getByRole('combobox', { name: 'Find' }).fill(said)
-  await page.locator(`[data-found="${kind} ${id}"]`).click()
-}
 
 test('the demo vehicle opens with its controls and no error', async () => {
   const page = await openPage('tessarby-errand')
@@ -103,7 +75,7 @@ test('a control moved by the mouse lights the lamp', async () => {
 })
 
 test('a control moved by touch lights the lamp', async () => {
-  const page = await openPage('lamp-and-switch', { viewport: phone, hasTouch: true, isMobile: true })
+  const page = await openPage('lamp-and-switch', touch)
   await choice(page, 'on').tap()
   await expect.poll(() => words(page, 'part', 'lamp')).toMatch(/10\d %/)
   await page.context().close()
@@ -198,7 +170,7 @@ test('the browser sets the lettering as wide as the layout reckoned', async () =
 })
 
 test('the drawing comes first on a phone, and nothing scrolls sideways', async () => {
-  const page = await openPage('tessarby-errand', { viewport: phone, hasTouch: true, isMobile: true })
+  const page = await openPage('tessarby-errand', touch)
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width)
   const [drawing, controls] = await Promise.all(['.drawing', '.controls'].map((part) => page.locator(part).boundingBox()))
   expect(drawing!.y).toBeLessThan(controls!.y)
@@ -269,7 +241,7 @@ test.each([['desk', desk], ['phone', phone]] as const)('on a %s the page opens a
 })
 
 test('the horn push is two rows of controls away at most on a phone', async () => {
-  const page = await openPage('tessarby-errand', { viewport: phone, hasTouch: true, isMobile: true })
+  const page = await openPage('tessarby-errand', touch)
   const push = await page.locator('.control', { hasText: 'Horn button' }).boundingBox()
   expect(push!.x).toBeLessThan(phone.width)
   await page.context().close()
@@ -583,15 +555,17 @@ test('where more is lit than two lines hold a button says so and shows it', asyn
 })
 
 test('on a phone nothing of the header is cut off, and the whole is seen at once', async () => {
-  const page = await openPage('tessarby-errand', { viewport: phone, hasTouch: true, isMobile: true })
+  const page = await openPage('tessarby-errand', touch)
   await page.getByRole('combobox', { name: 'Find' }).tap()
   await page.locator('.found').waitFor()
   expect(await page.evaluate(() => [document.documentElement.scrollWidth, document.body.scrollLeft])).toEqual([phone.width, 0])
   await page.keyboard.press('Escape')
+  await page.getByRole('button', { name: 'Vehicle' }).tap()
   for (const control of await page.locator('.choices > *').all()) {
     const box = (await control.boundingBox())!
     expect(box.x + box.width).toBeLessThanOrEqual(phone.width)
   }
+  await page.getByRole('button', { name: 'Done' }).tap()
   await page.getByRole('button', { name: 'Whole' }).click()
   await page.getByRole('button', { name: 'Read' }).waitFor()
   await expect.poll(() => page.locator('.sheet').evaluate((sheet) => [sheet.scrollWidth - sheet.clientWidth, sheet.scrollHeight - sheet.clientHeight])).toEqual([0, 0])
@@ -615,7 +589,7 @@ test('on paper the drawing stands on one page with vehicle, setting and what is 
 })
 
 test('every problem of a damaged record can be read on a phone', async () => {
-  const page = await (await browser.newContext({ viewport: phone, hasTouch: true, isMobile: true })).newPage()
+  const page = await (await browser.newContext(touch)).newPage()
   await page.goto(`${serving.url}?record=damaged`)
   await page.waitForSelector('.refusal li')
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width)

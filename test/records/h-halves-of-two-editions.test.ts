@@ -45,8 +45,8 @@ test('three ways meet three ways', () => {
 test('the fourth way meets nothing before 1963', () => {
   expect(between.wiring.matings.size).toBe(3)
   expect(between.wiring.unmatched).toEqual([
-    { half: 'front-4', way: '4', wires: ['w-reverse'], why: expect.stringContaining('back-3') },
-    { half: 'tow-main', way: 'L', wires: ['w-tow'], why: expect.stringContaining('absent') },
+    { half: 'front-4', title: 'Rear connector', way: '4', wires: ['w-reverse'], why: expect.stringContaining('back-3') },
+    { half: 'tow-main', title: 'Tow bar connector', way: 'L', wires: ['w-tow'], why: expect.stringContaining('absent') },
   ])
 })
 
