@@ -19,3 +19,4 @@ export type {
 } from './solved.ts'
 export { readSolution } from './read-solution.ts'
 export { restCondition, settle } from './settle.ts'
+export { seekStanding } from './standing.ts'

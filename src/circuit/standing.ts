@@ -5,7 +5,7 @@ import { restCondition, settle, type Settled } from './settle.ts'
 import { engineRpm } from './positions.ts'
 import type { Setting, StandingState } from './solved.ts'
 
-interface Start { readonly from: string; readonly condition: Condition }
+interface Start { readonly from: string; readonly begin: () => Condition }
 
 /** With so many two-state parts or fewer every combination is tried, so that none is missed. */
 const MOST_ENUMERATED = 12
@@ -15,17 +15,32 @@ const MOST_ENUMERATED = 12
  * more from all made, each made alone, and what every setting one control away leaves behind; and from machines
  * fully excited. Only resting states count.
  */
-export function findStanding(circuit: Circuit, setting: Setting, main: Settled, onProgress?: (said: string) => void): StandingState[] {
+export function findStanding(circuit: Circuit, setting: Setting, main: Main, onProgress?: (said: string) => void): StandingState[] {
+  const search = seekStanding(circuit, setting, main)
+  let step = search.next()
+  for (; !step.done; step = search.next()) onProgress?.(step.value)
+  return step.value
+}
+
+/** What the states are other than: as the setting was settled. */
+type Main = Pick<Settled, 'outcome' | 'condition'>
+
+/**
+ * The same search, start by start, with a word on how far it is: whoever asks may do something else in between, or leave it. The
+ * circuit must not be solved otherwise meanwhile; at the end it holds the main solution again.
+ */
+export function* seekStanding(circuit: Circuit, setting: Setting, main: Main): Generator<string, StandingState[], undefined> {
   const { network } = circuit
   const couldHold = network.states.some(({ spec }) => spec.made !== undefined) || network.machines.length > 0
   if (!couldHold) return []
   const known = main.outcome === 'rests' ? [main.condition] : []
   const found: { condition: Condition; state: StandingState }[] = []
+  settle(circuit, setting, main.condition)
   const mainRunsOn = coilAmps(circuit, setting) > RUNS_ON_A
   const starts = startsFor(circuit, setting, main)
-  for (const [i, { from, condition }] of starts.entries()) {
-    onProgress?.(`other standing states, start ${i + 1} of ${starts.length}`)
-    const settled = settle(circuit, setting, condition)
+  for (const [i, { from, begin }] of starts.entries()) {
+    yield `other standing states, start ${i + 1} of ${starts.length}`
+    const settled = settle(circuit, setting, begin())
     if (settled.outcome !== 'rests') continue
     if ([...known, ...found.map((one) => one.condition)].some((other) => isSame(other, settled.condition))) continue
     const name = !mainRunsOn && coilAmps(circuit, setting) > RUNS_ON_A ? RUNS_ON : HOLDS
@@ -48,7 +63,7 @@ function coilAmps(circuit: Circuit, setting: Setting): number {
   return Math.max(0, ...coils.map((e) => Math.abs(circuit.elementAmps(e))))
 }
 
-function startsFor(circuit: Circuit, setting: Setting, main: Settled): Start[] {
+function startsFor(circuit: Circuit, setting: Setting, main: Main): Start[] {
   const { network } = circuit
   const rest = restCondition(circuit, setting)
   rest.phases.splice(0, rest.phases.length, ...main.condition.phases)
@@ -61,7 +76,7 @@ function startsFor(circuit: Circuit, setting: Setting, main: Settled): Start[] {
   }
   const excitements = network.machines.length ? [false, true] : [false]
   const named = (items: typeof makeable, excited: boolean): Start => ({
-    from: [...items.map(({ id }) => `${id} made`), ...(excited ? ['generator excited'] : [])].join(', ') || 'all at rest', condition: make(items, excited),
+    from: [...items.map(({ id }) => `${id} made`), ...(excited ? ['generator excited'] : [])].join(', ') || 'all at rest', begin: () => make(items, excited),
   })
   if (makeable.length <= MOST_ENUMERATED) {
     return excitements.flatMap((excited) => subsetsOf(makeable).map((items) => named(items, excited)))
@@ -78,13 +93,16 @@ function subsetsOf<T>(items: readonly T[]): T[][] {
   return all.sort((a, b) => a.length - b.length)
 }
 
-function neighbourStarts(circuit: Circuit, setting: Setting, rest: Condition, main: Settled): Start[] {
+function neighbourStarts(circuit: Circuit, setting: Setting, rest: Condition, main: Main): Start[] {
   return circuit.network.axes.flatMap(({ id, spec }) => spec.positions.flatMap((position) => {
     if (setting.controls[id] === position) return []
     const neighbour = { ...setting, controls: { ...setting.controls, [id]: position } }
-    const condition = settle(circuit, neighbour, rest).condition
-    condition.phases.splice(0, condition.phases.length, ...main.condition.phases)
-    return [{ from: `after ${id} at ${position}`, condition }]
+    const begin = () => {
+      const { condition } = settle(circuit, neighbour, rest)
+      condition.phases.splice(0, condition.phases.length, ...main.condition.phases)
+      return condition
+    }
+    return [{ from: `after ${id} at ${position}`, begin }]
   }))
 }
 

@@ -1,5 +1,5 @@
 import {
-  prepareCircuit, solveSetting, STILL_NOTE, type Circuit, type Condition, type Network, type PhaseResult, type Setting, type Solution, type SolvedSetting, type StandingState,
+  prepareCircuit, seekStanding, solveSetting, STILL_NOTE, type Circuit, type Condition, type Network, type PhaseResult, type Setting, type Solution, type SolvedSetting, type StandingState,
 } from '../circuit/index.ts'
 import { drawPaths, drawWhole, lampText, renderGroups, sayAmps, type DrawnGroup, type Scene, type Sheet } from '../draw/index.ts'
 import { partKinds } from '../parts/index.ts'
@@ -76,14 +76,18 @@ export interface Before { readonly setting: Setting; readonly condition: Conditi
 
 export interface LiveSolved { readonly solved: SolvedSetting; readonly after: Before }
 
-/** What holds in one setting, from what was before it; of parts that flash or sweep, the moment in which most light is shown. */
-export function solveLive({ circuit }: LiveVehicle, setting: Setting, before: Before | null = null, withStanding = false): LiveSolved {
-  const { solved, condition } = solveSetting(circuit, setting, {
-    skipStanding: !withStanding, ...before ? { from: before.condition, fromSetting: before.setting } : {},
-  })
+/** What holds in one setting, from what was before it; of parts that flash or sweep, the moment in which most light is shown. Other standing states are sought apart. */
+export function solveLive({ circuit }: LiveVehicle, setting: Setting, before: Before | null = null): LiveSolved {
+  const { solved, condition } = solveSetting(circuit, setting, { skipStanding: true, ...before ? { from: before.condition, fromSetting: before.setting } : {} })
   const moments = Object.values(solved.phases).flatMap(({ solutions }) => solutions ?? [])
   const brightest = moments.reduce<Solution>((best, one) => lightOf(one) > lightOf(best) + 1e-9 ? one : best, solved)
   return { solved: { ...solved, ...brightest }, after: { setting, condition } }
+}
+
+/** Other standing states of the setting last solved, step by step: it may be left at any step, and must be before the next setting is solved. */
+export function* seekLive({ circuit }: LiveVehicle, { solved, after }: LiveSolved): Generator<unknown, SolvedSetting, undefined> {
+  const standing = yield* seekStanding(circuit, after.setting, { outcome: solved.outcome, condition: after.condition })
+  return { ...solved, standing }
 }
 
 function lightOf({ lamps }: Solution): number {

@@ -5,7 +5,7 @@ import { AT_START, keepKnown, readStand, readVehicle, writeAddress, type Address
 import type { Answer, Ask, Drawn, DrawingSize, OpenedPage, SheetSize, View, Went } from './messages.ts'
 
 /** The vehicle held open here, with the setting last solved and the groups last sent. */
-interface Open { live: LiveVehicle; view: View; setting: Setting; solved: SolvedSetting; before: Before | null; after: Before; sent: Map<string, string>; pick: Picked | null; card: boolean }
+interface Open { live: LiveVehicle; view: View; setting: Setting; solved: SolvedSetting; after: Before; sent: Map<string, string>; pick: Picked | null; card: boolean }
 
 const task = loadTask.liveVehicle()
 let text = ''
@@ -15,6 +15,8 @@ let pause: ReturnType<typeof setTimeout> | undefined
 
 /** Rest after the last movement before other standing states are sought, ms. */
 const PAUSE_MS = 250
+/** How long they are sought at a stretch, ms: a movement waits no longer than that. */
+const SLICE_MS = 10
 
 self.onmessage = (event: MessageEvent<Ask>) => { void task.then((tasks) => { answer(tasks, event.data) }) }
 
@@ -92,6 +94,7 @@ function sayOpened(tasks: Tasks, held: Open, went: Went): void {
 function openVehicle(tasks: Tasks, vehicle: Vehicle | null, find: (known: Known) => Went, opened = tasks.openLive(text, vehicle, sheet)): void {
   if (!opened.ok) {
     open = null
+    clearTimeout(pause)
     const { ok: _, ...refused } = opened
     say({ say: 'refused', refused: { ...refused, first: refused.choices ? tasks.firstVehicle(refused.choices) : {} } })
     return
@@ -99,7 +102,7 @@ function openVehicle(tasks: Tasks, vehicle: Vehicle | null, find: (known: Known)
   const { live } = opened
   const went = find(knownOf(tasks, live))
   const { setting, pick, card, ...view } = went.stand
-  open = { live, view: AT_START, setting, ...tasks.solveLive(live, setting), before: null, sent: new Map(), pick, card }
+  open = { live, view: AT_START, setting, ...tasks.solveLive(live, setting), sent: new Map(), pick, card }
   if (view.circuit !== null || view.whole) draw(tasks, open, view)
   sayOpened(tasks, open, went)
 }
@@ -145,8 +148,7 @@ function set(tasks: Tasks, held: Open, setting: Setting): void {
 
 function solve(tasks: Tasks, held: Open, setting: Setting): void {
   held.setting = setting
-  held.before = isAtRest(setting) ? null : held.after
-  const { solved, after } = tasks.solveLive(held.live, setting, held.before)
+  const { solved, after } = tasks.solveLive(held.live, setting, isAtRest(setting) ? null : held.after)
   held.solved = solved
   held.after = after
 }
@@ -173,13 +175,20 @@ function explain(tasks: Tasks, { live, solved, pick, card }: Open): Pick<Drawn, 
 /** Room left and right of a card on its sheet, px. */
 const CARD_EDGES = 32
 
-/** Other standing states take longer to find than the drawing may wait. */
+/** Other standing states take longer to find than the drawing may wait: they are sought a little at a time, until something else is asked. */
 function seekStanding(tasks: Tasks): void {
   clearTimeout(pause)
-  pause = setTimeout(() => {
-    if (!open) return
-    say({ say: 'notes', notes: tasks.sayOfSetting(open.live, tasks.solveLive(open.live, open.setting, open.before, true).solved) })
-  }, PAUSE_MS)
+  if (!open) return
+  const { live } = open
+  const search = tasks.seekLive(live, open)
+  const goOn = () => {
+    const until = performance.now() + SLICE_MS
+    let step = search.next()
+    while (!step.done && performance.now() < until) step = search.next()
+    if (step.done) say({ say: 'notes', notes: tasks.sayOfSetting(live, step.value) })
+    else pause = setTimeout(goOn)
+  }
+  pause = setTimeout(goOn, PAUSE_MS)
 }
 
 function readDrawn(tasks: Tasks, held: Open): Drawn {
