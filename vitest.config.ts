@@ -14,5 +14,7 @@ export default defineConfig({
     update: 'none',
     testTimeout: 20_000,
     hookTimeout: 60_000,
+    // A busy machine may take seconds to lay a large drawing out: what is waited for comes, or the test fails in the end.
+    expect: { poll: { timeout: 15_000 } },
   },
 })

@@ -24,6 +24,7 @@ type Tasks = Awaited<typeof task>
 
 /** Every question is answered, once. */
 function answer(tasks: Tasks, asked: Ask): void {
+  const before = sheet
   if ('sheet' in asked) sheet = asked.sheet
   switch (asked.ask) {
     case 'open':
@@ -33,7 +34,7 @@ function answer(tasks: Tasks, asked: Ask): void {
       return
     case 'choose': openVehicle(tasks, asked.vehicle, (known) => ({ stand: keepKnown(asked.stand, known), ignored: [] })); return
     case 'go': go(tasks, asked.words); return
-    default: if (open) move(tasks, open, asked)
+    default: if (open && !(asked.ask === 'sheet' && isLaidOutFor(open, before))) move(tasks, open, asked)
     else say({ say: 'nothing' })
   }
 }
@@ -120,6 +121,11 @@ function describe(tasks: Tasks, held: Open): OpenedPage {
     size: sizeOf(held), axes: tasks.panelAxes(live), turns: live.circuit.network.hasEngine,
     vehicle, first: tasks.firstVehicle(choices), choices, assumed: tasks.sayAssumed(live), circuits: scene.circuits, checks: tasks.listChecks(live),
   }
+}
+
+/** A drawing to be read that is higher than the sheet was and is does not change with the sheet's height. */
+function isLaidOutFor({ live: { scene }, view: { whole } }: Open, before: SheetSize): boolean {
+  return !whole && sheet.width === before.width && scene.height > Math.max(sheet.height, before.height)
 }
 
 function sizeOf({ live: { scene: { width, height, letter } }, view: { whole } }: Open): DrawingSize {

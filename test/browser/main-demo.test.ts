@@ -28,9 +28,9 @@ test.each([[1950, '6 V, positive earth · 64 wires'], [1956, '12 V, positive ear
 test('years and options are chosen, and each brings its wires', async () => {
   const page = await open(WARDEN)
   await page.getByLabel('Built').selectOption('1964 to 1968')
-  await expect.poll(() => page.textContent('.under'), { timeout: 15_000 }).toContain('145 wires')
+  await expect.poll(() => page.textContent('.under')).toContain('145 wires')
   for (const option of ['Hand lamp plugged in', 'Pump panel', 'Search lamp', 'Second battery', 'Two-tone horn']) await page.getByLabel(option).check()
-  await expect.poll(() => page.textContent('.under'), { timeout: 15_000 }).toContain('173 wires')
+  await expect.poll(() => page.textContent('.under')).toContain('173 wires')
   expect(await step(page, 'two-tone-switch.press', 'on').count()).toBe(1)
   await page.context().close()
 })
@@ -42,7 +42,7 @@ test('each circuit of the latest edition can be drawn alone', async () => {
   for (const name of names.slice(1)) {
     await page.getByRole('combobox', { name: 'Draw' }).selectOption({ label: name })
     await expect.poll(() => new URLSearchParams(new URL(page.url()).hash.slice(1)).get('circuit')).toBe(name)
-    await expect.poll(() => page.locator('g[data-kind="part"]').count(), { timeout: 15_000 }).toBeLessThan(60)
+    await expect.poll(() => page.locator('g[data-kind="part"]').count()).toBeLessThan(60)
   }
   await page.context().close()
 })
