@@ -1,3 +1,4 @@
+import { findStray } from './find-stray.ts'
 import type { Circuit } from './circuit.ts'
 import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
@@ -17,6 +18,7 @@ export function readSolution(circuit: Circuit, condition: Condition): Solution {
     states: Object.fromEntries(states.map(({ id }, i) => [id, condition.states[i]])),
     at: Object.fromEntries(phases.map(({ part }, i) => [parts[part].id, condition.phases[i]])),
     floating: Object.keys(voltages).filter((point) => voltages[point] === null),
+    stray: findStray(circuit),
     balance: readBalance(circuit),
   }
 }

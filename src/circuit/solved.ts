@@ -53,6 +53,8 @@ export interface Solution {
   /** By part: the phase this solution holds in. */
   readonly at: Readonly<Record<string, string>>
   readonly floating: readonly string[]
+  /** Points that no closed conductor joins to a source or to the earth side, and at which no load is fed: their volts are the earth side's own drop, through loads that stay dark. */
+  readonly stray: readonly string[]
   readonly balance: Balance
 }
 

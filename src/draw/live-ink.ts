@@ -1,6 +1,6 @@
 import { innerId } from '../record/index.ts'
 import type { SolvedSetting } from '../circuit/index.ts'
-import { liveAt, wireLive } from './live.ts'
+import { isStray, liveAt, wireLive } from './live.ts'
 import type { PieceLead, Rail, Scene, ScenePiece, SceneWire } from './scene.ts'
 
 /** The amber edge of what has no insulation: the supply rail, fixings, and the leads of the symbols. */
@@ -24,7 +24,7 @@ export function inkLive(scene: Scene, solved: SolvedSetting | null): InkLive {
     bare: ({ id, kind }) => kind === 'rail' ? supply : bare.get(id) ?? 0,
     lead: ({ part }, { point, element }) => element === null
       ? atPoint.get(point) ?? 0
-      : liveAt(solved.elements[innerId(part.id, element)]?.amps ?? 0, [solved.voltages[point]]).edge,
+      : isStray(point, solved) ? 0 : liveAt(solved.elements[innerId(part.id, element)]?.amps ?? 0, [solved.voltages[point]]).edge,
   }
 }
 

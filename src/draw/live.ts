@@ -12,11 +12,16 @@ const LIVE_A = 0.005
 
 /** A wire as it is now. */
 export function wireLive(wire: SceneWire, solved: Solution | null): WireLive {
-  if (!solved || wire.kind !== 'wire') return DEAD
+  if (!solved || wire.kind !== 'wire' || wire.ends.some((end) => end !== null && isStray(end, solved))) return DEAD
   return liveAt(solved.wires[wire.id]?.amps ?? 0, wire.ends.map((end) => end === null ? null : solved.voltages[end]))
 }
 
 const DEAD: WireLive = { state: 'dead', edge: 0 }
+
+/** Whether what is there is only the earth side's drop, through loads that stay dark. */
+export function isStray(point: string, { stray }: Solution): boolean {
+  return stray.includes(point)
+}
 
 /** The amber edge: narrow at volts alone, and wider with the root of the current up to a battery's. */
 export function liveAt(amps: number, volts: readonly (number | null | undefined)[]): WireLive {

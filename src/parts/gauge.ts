@@ -66,8 +66,8 @@ function needle(type: 'bimetal' | 'moving-coil' | 'two-coil', points: readonly (
   }
 }
 
-/** Below these amps a two-coil gauge is not fed, and its needle lies where the first point is. */
-const LEAST_A = 1e-6
+/** Below these amps the windings of a two-coil gauge are too weak for its needle, which sinks to the first point; common practice, no source. */
+const LEAST_A = 0.005
 
 function checkScale({ scale = [] }: GaugeParams): ParamProblem[] {
   const at = scale.map(([x]) => x)

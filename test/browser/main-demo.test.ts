@@ -12,7 +12,7 @@ const open: ServedPage['open'] = (...asked) => served.open(...asked)
 const WARDEN = 'ullenscombe-warden'
 const LIGHTS = 'key.key=on&light-switch.lights=head'
 
-test.each([[1950, '6 V, positive earth · 64 wires'], [1956, '12 V, positive earth · 73 wires'], [1961, '12 V, negative earth · 119 wires'], [1966, '12 V, negative earth · 145 wires']] as const)(
+test.each([[1950, '6 V, positive earth · 64 wires'], [1956, '12 V, positive earth · 73 wires'], [1961, '12 V, negative earth · 119 wires'], [1966, '12 V, negative earth · 146 wires']] as const)(
   'the tender of %s opens, and its headlamps light', async (year, under) => {
     const page = await open(WARDEN, {}, `#year=${year}&${LIGHTS}`)
     expect(await page.textContent('.under')).toBe(`${year} · ${under}`)
@@ -28,9 +28,9 @@ test.each([[1950, '6 V, positive earth · 64 wires'], [1956, '12 V, positive ear
 test('years and options are chosen, and each brings its wires', async () => {
   const page = await open(WARDEN)
   await page.getByLabel('Built').selectOption('1964 to 1968')
-  await expect.poll(() => page.textContent('.under')).toContain('145 wires')
+  await expect.poll(() => page.textContent('.under')).toContain('146 wires')
   for (const option of ['Hand lamp plugged in', 'Pump panel', 'Search lamp', 'Second battery', 'Two-tone horn']) await page.getByLabel(option).check()
-  await expect.poll(() => page.textContent('.under')).toContain('173 wires')
+  await expect.poll(() => page.textContent('.under')).toContain('174 wires')
   expect(await step(page, 'two-tone-switch.press', 'on').count()).toBe(1)
   await page.context().close()
 })

@@ -56,6 +56,12 @@ describe.each(['bimetal', 'moving-coil'] as const)('a %s gauge', (type) => {
 describe('a two-coil gauge', () => {
   const two = { type: 'two-coil', ohm: 80, earthOhm: 60, unit: '%', scale: [[0, 0], [1, 100]] }
 
+  it('sinks to the bottom where what reaches it is only the earth\'s own drop', () => {
+    // 20 mV over 80 ohm and 60 ohm beside 35 ohm: 0.2 mA, of which the ratio alone would say more than a third of the scale.
+    expect(reads(two, 0.02)).toBeLessThan(3)
+    expect(reads(two, 12)).toBeCloseTo(100 * 35 / 95, 3)
+  })
+
   it('reads the same on any volts', () => {
     // The sender of 35 Ω beside 60 Ω: of the first winding's amps 35/95 go through the second.
     for (const volts of [10, 12, 15]) expect(reads(two, volts)).toBeCloseTo(100 * 35 / 95, 3)
