@@ -1,16 +1,16 @@
 import { Ways } from '../record/index.ts'
 import type { Circuit } from './circuit.ts'
-import type { NetElement, NetPart, Network } from './network.ts'
+import { batteryPosts, type NetElement, type NetPart, type Network } from './network.ts'
 
 /** Less than this is nobody's current: what leaks through diodes and meters, A. */
 const NOTHING_A = 1e-6
 
 /**
  * What the conductors themselves make of the present solution of a circuit: a battery joined from post to post with no load
- * between, loops without resistance whose currents nothing determines, and a setting in which nothing flows at all.
+ * between, turned round or without its earth lead, loops without resistance whose currents nothing determines, and a setting in which nothing flows at all.
  */
 export function noteConductors(circuit: Circuit): string[] {
-  return [...noteShorts(circuit), ...noteLoops(circuit), ...noteStillness(circuit)]
+  return [...noteShorts(circuit), ...noteEarthLead(circuit), ...noteLoops(circuit), ...noteStillness(circuit)]
 }
 
 function noteShorts(circuit: Circuit): string[] {
@@ -31,6 +31,23 @@ function sayShort(circuit: Circuit, { id, part, elements }: NetPart, through: re
   if (inWiring) return `${inWiring.sentence} (${amps.toFixed(0)} A)`
   const way = through.length > 0 ? `through ${through.join(', ')}` : 'at one point'
   return `${part.title} (${id}) is short-circuited, from post to post ${way} with no load between: ${amps.toFixed(0)} A`
+}
+
+/**
+ * A battery whose earthed post joins no metal has no way back through the body; volts are then counted from that post. Where its live
+ * post is on the metal instead, it is the wrong way round.
+ */
+function noteEarthLead(circuit: Circuit): string[] {
+  const { network } = circuit
+  const { points, reference, wiring } = network
+  const posts = batteryPosts(network)
+  if (!posts || wiring.earth === 'none' || wiring.metals.size === 0) return []
+  // Where loads are on, the whole of the battery's volts stand between the post and the metal it should be on.
+  const isJoined = reference !== posts.earthed && !circuit.isFloating(posts.earthed) && Math.abs(circuit.pointVolts(posts.earthed)) <= 0.9 * wiring.systemV
+  if (isJoined) return []
+  const isTurned = listConducting(circuit).find(posts.live, (point) => wiring.metals.has(points[point])) !== null
+  if (isTurned) return [`the battery is the wrong way round: ${points[posts.live]} leads to metal, on a vehicle with its ${wiring.earth} pole earthed; take its leads off, the earthed one first, and turn it before anything is started`]
+  return [`${points[posts.earthed]} leads to no metal, so nothing that is earthed there has a way back to the battery`]
 }
 
 /** A way with more than this in one place is a bad joint or a leak, and no short circuit, ohm; common practice, no source. */

@@ -21,6 +21,15 @@ const plan: RecordPlan = {
 }
 
 describe('a sweep plan', () => {
+  it('tries a travel wherever its resistance bends', () => {
+    const dimmer = part('dimmer', 'control', {
+      axes: { knob: { range: { from: 0, to: 100 }, rest: 0 } }, resistors: { track: { between: ['a', 'b'], axis: 'knob', ohmAt: [[0, 100], [25, 1], [50, 100], [100, 100]] } },
+    })
+    const circuit = circuitOf({ metals: ['body'], parts: [part('battery', 'battery'), part('lamp', 'lamp', { powerW: 21 }), dimmer], wires: [wire('f', 'battery:+', 'dimmer:a', { ohm: 0.01 }), wire('g', 'dimmer:b', 'lamp:in', { ohm: 0.01 }), wire('h', 'lamp:out', 'battery:-', { ohm: 0.01 })] })
+    const amps = [...sweepSettings(circuit, planSweep(circuit))].map(({ setting }) => setting.controls['dimmer.knob'])
+    expect(new Set(amps)).toEqual(new Set([0, 25, 50, 100]))
+  })
+
   it('finds the trunk: what two loads in three hang on', () => {
     const { network } = circuitOf(plan)
     expect([...findTrunk(network)].map((e) => network.elements[e].id).sort()).toEqual(['bolts', 'feed', 'key.on', 'strap'])

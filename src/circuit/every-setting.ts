@@ -1,6 +1,6 @@
 import { ENGINE_STATES } from '../record/index.ts'
 import type { Circuit } from './circuit.ts'
-import type { Condition } from './condition.ts'
+import { copyCondition, type Condition } from './condition.ts'
 import { coverTriples, type AxisSteps } from './cover-triples.ts'
 import { noteExtremes, type Extremes } from './extremes.ts'
 import { findTrunk } from './find-trunk.ts'
@@ -28,7 +28,7 @@ export interface SweptGroup {
 
 type Controls = Readonly<Record<string, string | number>>
 
-/** One setting that has been solved; until the next is asked for, the circuit holds its solution. */
+/** One setting that has been solved, or one moment of it where parts go through phases; until the next is asked for, the circuit holds its solution. */
 export interface Swept { readonly setting: Setting; readonly condition: Condition; readonly outcome: 'rests' | 'chatters'; readonly group: number }
 
 const MOST_IN_FULL = 400
@@ -56,7 +56,8 @@ export function planSweep(circuit: Circuit): SweepPlan {
 
 function stepsOf({ id, spec }: NetAxis): AxisSteps {
   const { range } = spec
-  return { axis: id, positions: range ? [range.from, (range.from + range.to) / 2, range.to] : spec.positions }
+  if (!range) return { axis: id, positions: spec.positions }
+  return { axis: id, positions: [...new Set([range.from, (range.from + range.to) / 2, range.to, ...spec.bends ?? []])].sort((a, b) => a - b) }
 }
 
 function allCombinations(steps: readonly AxisSteps[]): Controls[] {
@@ -86,10 +87,10 @@ export function* sweepSettings(circuit: Circuit, plan: SweepPlan): Generator<Swe
     const extremes: Extremes = new Map()
     for (const engine of engines) for (const battery of BATTERIES) for (const key of keys) for (const beside of loads) {
       for (const combination of group.combinations) {
-        const swept = sweepOne(circuit, { controls: { ...beside, ...key, ...combination }, engine, battery, phases: {} }, g)
-        if (!swept) continue
-        if (group.coverage === 'covered') noteExtremes(circuit, swept.setting, extremes)
-        yield swept
+        for (const swept of sweepMoments(circuit, { controls: { ...beside, ...key, ...combination }, engine, battery, phases: {} }, g)) {
+          if (group.coverage === 'covered') noteExtremes(circuit, swept.setting, extremes)
+          yield swept
+        }
       }
     }
     const steps = [...keySteps, ...group.axes.map((id) => axisOf.get(id) as AxisSteps)]
@@ -97,10 +98,31 @@ export function* sweepSettings(circuit: Circuit, plan: SweepPlan): Generator<Swe
   }
 }
 
-function sweepOne(circuit: Circuit, setting: Setting, group: number): Swept | null {
-  if (!isPossible(circuit.network, setting)) return null
-  const { condition, outcome } = settle(circuit, setting, restCondition(circuit, setting))
-  return { setting, condition, outcome, group }
+/**
+ * A setting settled from rest; then, one part after another, the phases that it goes through from there while the others stand
+ * where they were: a flasher's lamps are lit in its second phase. Each moment is a setting of its own, which names the phase.
+ */
+function* sweepMoments(circuit: Circuit, setting: Setting, group: number): Generator<Swept, void, undefined> {
+  const { network, overlay, views } = circuit
+  if (!isPossible(network, setting)) return
+  const first = settle(circuit, setting, restCondition(circuit, setting))
+  const nexts = network.phases.map(({ spec, part }, i) => (overlay.held.has(network.parts[part].id) ? null : spec.next(views[part], first.condition.phases[i])))
+  yield { setting, condition: first.condition, outcome: first.outcome, group }
+  for (const [i, { spec, part }] of network.phases.entries()) {
+    const { id } = network.parts[part]
+    const seen = new Set([first.condition.phases[i]])
+    for (let next = nexts[i], from = first.condition; next !== null && !seen.has(next);) {
+      seen.add(next)
+      const moment: Setting = { ...setting, phases: { ...setting.phases, [id]: next } }
+      const start = copyCondition(from)
+      start.phases[i] = next
+      const { condition, outcome } = settle(circuit, moment, start)
+      const after = spec.next(views[part], condition.phases[i])
+      yield { setting: moment, condition, outcome, group }
+      from = condition
+      next = after
+    }
+  }
 }
 
 /**
@@ -118,10 +140,10 @@ function* climbExtremes(circuit: Circuit, group: number, extremes: Extremes, nea
         const name = JSON.stringify(setting)
         if (tried.has(name)) continue
         tried.add(name)
-        const swept = sweepOne(circuit, setting, group)
-        if (!swept) continue
-        noteExtremes(circuit, setting, extremes)
-        yield swept
+        for (const swept of sweepMoments(circuit, setting, group)) {
+          noteExtremes(circuit, swept.setting, extremes)
+          yield swept
+        }
       }
     }
   }

@@ -31,7 +31,7 @@ export function* figuresOf(circuit: Circuit): Generator<readonly [string, number
     const { from, to, does, spec } = elements[e]
     const amps = Math.abs(circuit.elementAmps(e))
     if (Number.isFinite(amps)) yield [named[e].amps, amps]
-    if (does !== 'load') continue
+    if (does !== 'load' || circuit.isFloating(from) || circuit.isFloating(to)) continue
     const volts = Math.abs(circuit.pointVolts(from) - circuit.pointVolts(to))
     yield [named[e].most, volts]
     const fed = (spec?.ratedV ?? circuit.network.wiring.systemV) * (spec?.fedFrom ?? 50) / 100

@@ -2,7 +2,6 @@ import { Circuit } from './circuit.ts'
 import type { Condition } from './condition.ts'
 import { lampResult } from './lamp-result.ts'
 import { batteryPosts, type NetElement, type Network } from './network.ts'
-import type { Overlay } from './overlay.ts'
 import { readSolution, tidy } from './read-solution.ts'
 import { restCondition, settle } from './settle.ts'
 import type { LampResult, Setting, Solution } from './solved.ts'
@@ -66,7 +65,8 @@ export function readSeriesLamp(circuit: Circuit, setting: Setting, watts: number
   const { network } = circuit
   const { systemV } = network.wiring
   const added = withSeriesLamp(network, watts, systemV)
-  const behind = new Circuit(added.network, circuit.overlay as Overlay)
+  const bridges = circuit.overlay.bridges.map((bridge) => ({ ...bridge, from: added.move(bridge.from), to: added.move(bridge.to) }))
+  const behind = new Circuit(added.network, { ...circuit.overlay, bridges })
   const { condition } = settle(behind, setting, restCondition(behind, setting))
   const amps = behind.elementAmps(added.lamp)
   const { from, to } = added.network.elements[added.lamp]
@@ -75,7 +75,7 @@ export function readSeriesLamp(circuit: Circuit, setting: Setting, watts: number
 }
 
 /** Everything outside the battery moves from its live post to a new point, and the lamp joins the two. */
-function withSeriesLamp(network: Network, watts: number, systemV: number): { network: Network; lamp: number } {
+function withSeriesLamp(network: Network, watts: number, systemV: number): { network: Network; lamp: number; move: (end: number) => number } {
   const battery = network.parts.find(({ posts }) => posts), posts = batteryPosts(network)
   if (!battery || !posts) throw new RangeError('this vehicle has no battery to put a lamp before')
   const post = posts.live
@@ -90,7 +90,7 @@ function withSeriesLamp(network: Network, watts: number, systemV: number): { net
   })
   const name = `${network.points[post]} behind the lamp`
   return {
-    lamp: elements.length - 1,
+    move, lamp: elements.length - 1,
     network: { ...network, elements, points: [...network.points, name], pointOf: new Map([...network.pointOf, [name, point]]) },
   }
 }

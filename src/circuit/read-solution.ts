@@ -57,7 +57,7 @@ function readElements(circuit: Circuit): Record<string, ElementResult> {
   const elements: Record<string, ElementResult> = {}
   circuit.network.elements.forEach((element, e) => {
     if (element.part < 0) return
-    elements[element.id] = { volts: tidy(circuit.pointVolts(element.from) - circuit.pointVolts(element.to)), amps: known(circuit.elementAmps(e)) }
+    elements[element.id] = { volts: dropAcross(circuit, element), amps: known(circuit.elementAmps(e)) }
   })
   return elements
 }
@@ -65,8 +65,8 @@ function readElements(circuit: Circuit): Record<string, ElementResult> {
 function readLamps(circuit: Circuit): Record<string, LampResult> {
   const lamps: Record<string, LampResult> = {}
   for (const { id, element, beside, spec } of circuit.network.lamps) {
-    const { from, to } = circuit.network.elements[element]
-    const volts = Math.abs(circuit.pointVolts(from) - circuit.pointVolts(to))
+    // A lamp with an end that floats has no volts across it: nothing flows, and the end takes those of the other.
+    const volts = Math.abs(dropAcross(circuit, circuit.network.elements[element]) ?? 0)
     const amps = [element, ...beside].reduce((sum, e) => sum + Math.abs(circuit.elementAmps(e)), 0)
     lamps[id] = lampResult(tidy(volts), spec.ratedV, circuit.laws.open[element] === 1 ? 0 : lightOf(spec, amps))
   }
@@ -101,7 +101,7 @@ type Taker = 'loadW' | 'wiresW' | 'insideW' | 'chargeW'
 function takerOf({ parts }: Network): (element: NetElement) => Taker {
   const isSource = parts.map(({ model }) => model.elements.some(({ does }) => does === 'source'))
   return ({ does, part }) => {
-    if (does === 'source') return 'chargeW'
+    if (does === 'source') return part >= 0 && parts[part].posts ? 'chargeW' : 'insideW'
     if (part >= 0 && isSource[part]) return 'insideW'
     return does === 'load' || does === 'winding' ? 'loadW' : 'wiresW'
   }

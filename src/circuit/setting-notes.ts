@@ -1,5 +1,5 @@
 import { titleOf } from '../record/index.ts'
-import { batteryPosts, type Network } from './network.ts'
+import type { Network } from './network.ts'
 import { noteOverloads } from './overload-notes.ts'
 import { engineMode } from './positions.ts'
 import type { Setting, Solution } from './solved.ts'
@@ -7,7 +7,7 @@ import { RUNS_ON_A } from './standing.ts'
 
 /** What a person must be told of a solution beyond its figures: fuses that have blown, wires that burn, an engine that cannot be running. */
 export function noteSolution(network: Network, setting: Setting, solution: Solution): string[] {
-  return [...noteStates(network, solution), ...noteBurning(network, solution), ...noteOverloads(network, setting, solution), ...noteLostEarth(network, solution), ...noteDeadEngine(network, setting, solution)]
+  return [...noteStates(network, solution), ...noteBurning(network, solution), ...noteOverloads(network, setting, solution), ...noteDeadEngine(network, setting, solution)]
 }
 
 function noteStates({ states, parts }: Network, solution: Solution): string[] {
@@ -25,22 +25,10 @@ function noteBurning({ wiring }: Network, { lamps }: Solution): string[] {
     `${titleOf(id, wiring)} (${id}) gets ${percent.toFixed(0)} % of its rated volts and would burn out`)
 }
 
-/** A battery whose earthed post joins no metal has no way back through the body; volts are then counted from that post. */
-function noteLostEarth(network: Network, { voltages }: Solution): string[] {
-  const { points, reference, wiring } = network
-  const posts = batteryPosts(network)
-  if (!posts || wiring.earth === 'none' || wiring.metals.size === 0) return []
-  const post = points[posts.earthed]
-  const volts = voltages[post]
-  // Where loads are on, the whole of the battery's volts stand between the post and the metal it should be on.
-  const isLost = points[reference] === post || volts === null || Math.abs(volts) > 0.9 * wiring.systemV
-  return isLost ? [`${post} leads to no metal, so nothing that is earthed there has a way back to the battery`] : []
-}
-
 /** An engine that is said to run while no coil makes sparks: the setting may pass, as when the key is turned off, but cannot last. */
 function noteDeadEngine({ elements, wiring }: Network, { engine }: Setting, solution: Solution): string[] {
   const coils = elements.filter(({ spec }) => spec?.sparks)
   if (coils.length === 0 || engineMode(engine, wiring.engine) !== 'running') return []
   const sparks = coils.some(({ id }) => Math.abs(solution.elements[id].amps ?? 0) > RUNS_ON_A)
-  return sparks ? [] : ['no ignition coil is fed in this setting, so the engine that is taken to run would stop']
+  return sparks ? [] : ['nothing makes sparks in this setting, so the engine that is taken to run would stop']
 }

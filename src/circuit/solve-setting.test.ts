@@ -220,10 +220,15 @@ describe('what is said beside the figures', () => {
     expect(solved(simple, on).notes).toEqual([])
   })
 
+  it('a battery that is turned round', () => {
+    const notes = solved(simple, on, [{ kind: 'swap', a: 'battery:+', b: 'battery:-' }]).notes
+    expect(notes).toEqual([expect.stringMatching(/^the battery is the wrong way round: battery:\+ leads to metal, on a vehicle with its negative pole earthed/)])
+  })
+
   it('an engine that could not run', () => {
     const plan: RecordPlan = { ...simple, parts: [...(simple.parts ?? []).slice(0, 2), part('load', 'coil', { primaryOhm: 3 }, { terminals: { a: { is: '15' }, b: { is: '1' } } })] }
     const notes = (key: string, engine: 'idle' | 'cranking') => solved(plan, setting({ 'switch.p': key }, { engine })).notes
-    expect(notes('off', 'idle')).toEqual([STILL, 'no ignition coil is fed in this setting, so the engine that is taken to run would stop'])
+    expect(notes('off', 'idle')).toEqual([STILL, 'nothing makes sparks in this setting, so the engine that is taken to run would stop'])
     expect([notes('on', 'idle'), notes('off', 'cranking')]).toEqual([[], [STILL]])
   })
 })

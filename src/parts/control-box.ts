@@ -134,7 +134,7 @@ function voltageBobbin(raw: BoxParams, ctx: BuildContext): Puller {
   return { bobbin, pullAt }
 }
 
-const limitsCurrent = (raw: BoxParams) => raw.limitA !== undefined || raw.current !== undefined
+const limitsCurrent = (raw: BoxParams) => typeof raw.limitA === 'number' || raw.current !== undefined
 
 /** The third bobbin of a box that limits its current. */
 function currentBobbin(raw: BoxParams, ctx: BuildContext): Puller | null {

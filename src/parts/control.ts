@@ -87,7 +87,7 @@ export const control: PartKind = {
           law: (now) => ({ kind: 'resistor', ohm: interpolate(one.ohmAt, Number(now.position(one.axis))) }),
         })),
       ],
-      axes: Object.entries(axes).map(([id, axis]) => axisSpec(id, axis, Object.keys(axes).length > 1 ? id : part.title)),
+      axes: Object.entries(axes).map(([id, axis]) => axisSpec(id, axis, Object.keys(axes).length > 1 ? id : part.title, bendsOf(resistors, id))),
     }
   },
 }
@@ -118,11 +118,14 @@ function checkAxis(id: string, axis: Axis): ParamProblem[] {
   ]
 }
 
+function isWithin(range: Axis['range'], at: number): boolean {
+  return range !== undefined && at >= Math.min(range.from, range.to) && at <= Math.max(range.from, range.to)
+}
+
 function checkPosition(path: string[], axis: Axis | undefined, position: string | number): ParamProblem[] {
   if (axis?.range) {
     const { from, to } = axis.range
-    const isInside = typeof position === 'number' && position >= Math.min(from, to) && position <= Math.max(from, to)
-    return isInside ? [] : [{ path, expected: `a number from ${from} to ${to}`, received: String(position) }]
+    return typeof position === 'number' && isWithin(axis.range, position) ? [] : [{ path, expected: `a number from ${from} to ${to}`, received: String(position) }]
   }
   if (!axis?.positions || axis.positions.includes(String(position))) return []
   return [{ path, expected: `one of ${showNames(axis.positions)}`, received: String(position), valid: axis.positions }]
@@ -153,10 +156,15 @@ function isMade(when: Readonly<Record<string, readonly string[]>>, now: Now): bo
   return true
 }
 
-function axisSpec(id: string, axis: z.infer<typeof axisSchema>, usualTitle: string): AxisSpec {
+/** Numbers of an axis at which a resistance that it moves changes otherwise than before. */
+function bendsOf(resistors: NonNullable<ControlParams['resistors']>, axis: string): number[] {
+  return Object.values(resistors).filter((one) => one.axis === axis).flatMap(({ ohmAt }) => ohmAt.map(([at]) => at))
+}
+
+function axisSpec(id: string, axis: z.infer<typeof axisSchema>, usualTitle: string, bends: readonly number[]): AxisSpec {
   return {
     id, title: axis.title ?? usualTitle, positions: axis.positions ?? [], rest: axis.rest, movedBy: axis.movedBy === 'unknown' ? 'other' : axis.movedBy ?? 'driver',
-    ...(axis.range ? { range: axis.range } : {}), ...(Array.isArray(axis.springsFrom) ? { springsFrom: axis.springsFrom } : {}),
+    ...(axis.range ? { range: axis.range, bends: bends.filter((at) => isWithin(axis.range, at)) } : {}), ...(Array.isArray(axis.springsFrom) ? { springsFrom: axis.springsFrom } : {}),
     ...(axis.makeBeforeBreak === true ? { makeBeforeBreak: true } : {}),
     ...(axis.follows ? { follows: axis.follows as Record<string, string> } : {}),
   }

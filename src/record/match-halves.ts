@@ -43,7 +43,7 @@ function listUnmatched(kept: WiringRecord, wires: ReadonlyMap<string, WiringWire
   const ending = new Map<string, string[]>()
   for (const wire of wires.values()) for (const { at } of wire.ends) if (at !== null) ending.set(at, [...ending.get(at) ?? [], wire.id])
   return inIdOrder(kept.halves).flatMap(([id, half]) => half.ways.filter((way) => !mated.has(`${id}:${way}`)).map((way) =>
-    ({ half: id, title: titleOfHalf(kept, id, half), way, wires: ending.get(`${id}:${way}`) ?? [], why: tellWhy(kept, half, way) })))
+    ({ half: id, title: titleOfHalf(kept, id, half), way, wires: ending.get(`${id}:${way}`) ?? [], why: tellWhy(kept, half, way), ...isAlone(kept, half) && { isAlone: true as const } })))
 }
 
 function titleOfHalf({ connectors = {} }: WiringRecord, id: string, half: Half): string {
@@ -51,23 +51,31 @@ function titleOfHalf({ connectors = {} }: WiringRecord, id: string, half: Half):
 }
 
 /** Ways of one half that meet nothing for one reason. */
-export interface UnmatchedWays { readonly half: string; readonly title: string; readonly ways: readonly string[]; readonly wires: readonly string[]; readonly why: string }
+export interface UnmatchedWays { readonly half: string; readonly title: string; readonly ways: readonly string[]; readonly wires: readonly string[]; readonly why: string; readonly isAlone: boolean }
 
 /** The ways that meet nothing, those of one half and one reason together. */
 export function groupUnmatched(unmatched: readonly UnmatchedWay[]): UnmatchedWays[] {
   const groups = new Map<string, UnmatchedWays>()
-  for (const { half, title, way, wires, why } of unmatched) {
+  for (const { half, title, way, wires, why, isAlone: alone = false } of unmatched) {
     const before = groups.get(`${half} ${why}`)
-    groups.set(`${half} ${why}`, { half, title, ways: [...before?.ways ?? [], way], wires: [...before?.wires ?? [], ...wires], why })
+    groups.set(`${half} ${why}`, { half, title, ways: [...before?.ways ?? [], way], wires: [...before?.wires ?? [], ...wires], why, isAlone: alone })
   }
   return [...groups.values()]
+}
+
+function findFacing(kept: WiringRecord, { connector, side }: Half): [string, Half] | undefined {
+  return inIdOrder(kept.halves).find(([, other]) => other.connector === connector && other.side !== side)
+}
+
+function isAlone(kept: WiringRecord, half: Half): boolean {
+  return findFacing(kept, half) === undefined
 }
 
 function tellWhy(kept: WiringRecord, half: Half, way: string): string {
   const connector: Connector | undefined = new Map(Object.entries(kept.connectors ?? {})).get(half.connector)
   if (!connector) return `the connector ${half.connector} is not in this vehicle`
   const [mine, other] = half.side === 'a' ? [0, 1] as const : [1, 0] as const
-  const facing = inIdOrder(kept.halves).find(([, { connector: id, side }]) => id === half.connector && side !== half.side)
+  const facing = findFacing(kept, half)
   if (!facing) return 'the other half is absent'
   const pair = connector.ways?.find((ways) => ways[mine] === way)
   if (connector.ways && !pair) return 'the connector joins it to no way of the other half'

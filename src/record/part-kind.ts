@@ -204,6 +204,8 @@ export interface AxisSpec {
   readonly title: string
   readonly positions: readonly string[]
   readonly range?: { readonly from: number; readonly to: number; readonly unit?: string }
+  /** Numbers of the range between which what it moves changes evenly. */
+  readonly bends?: readonly number[]
   readonly rest: string | number
   readonly springsFrom?: readonly string[]
   /** Between two positions both are made for a moment; otherwise neither is. */

@@ -216,7 +216,7 @@ describe('connectors', () => {
 
   test('an absent half leaves every way unmatched', () => {
     const { unmatched } = wiringOf({ connectors: { c: { title: '' } }, halves: { x: { connector: 'c', side: 'a', ways: ['1'] } } })
-    expect(unmatched).toEqual([{ half: 'x', title: '', way: '1', wires: [], why: 'the other half is absent' }])
+    expect(unmatched).toEqual([{ half: 'x', title: '', way: '1', wires: [], why: 'the other half is absent', isAlone: true }])
   })
 })
 

@@ -100,8 +100,8 @@ export interface WiringFixing {
   readonly ohm?: number | Unknown
 }
 
-/** A way of a connector half that meets no other way, with what people call the half and the wires that end in it. */
-export interface UnmatchedWay { readonly half: string; readonly title: string; readonly way: string; readonly wires: readonly string[]; readonly why: string }
+/** A way of a connector half that meets no other way, with what people call the half and the wires that end in it; `isAlone` where the whole other half is not in this vehicle. */
+export interface UnmatchedWay { readonly half: string; readonly title: string; readonly way: string; readonly wires: readonly string[]; readonly why: string; readonly isAlone?: true }
 
 /** A battery whose two posts meet over these wires, fixings and matings alone; for which vehicles each is meant, and what to do. */
 export interface ShortedBattery { readonly part: string; readonly through: readonly string[]; readonly sentence: string }

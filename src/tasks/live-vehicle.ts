@@ -19,6 +19,8 @@ export interface LiveVehicle {
   readonly wiring: Wiring
   readonly circuit: Circuit
   readonly scene: Scene
+  /** All controls, as the drawing of the whole vehicle orders them. */
+  readonly axes: readonly PanelAxis[]
 }
 
 export type OpenedLive =
@@ -42,7 +44,8 @@ export function openLive(text: string, asked: Vehicle | null, sheet: Sheet): Ope
   const { record, wiring } = opened
   const circuit = prepareCircuit(wiring, partKinds)
   const models = new Map(circuit.network.parts.map(({ id, model }) => [id, model]))
-  return { ok: true, live: { record, vehicle, choices: choices ?? readChoices(record), wiring, circuit, scene: drawPaths(wiring, models, sheet) } }
+  const scene = drawPaths(wiring, models, sheet)
+  return { ok: true, live: { record, vehicle, choices: choices ?? readChoices(record), wiring, circuit, scene, axes: orderAxes(circuit, scene) } }
 }
 
 /** The same vehicle drawn for a sheet of another size, or one circuit of it, to be read or to be seen as a whole. */
@@ -59,8 +62,14 @@ export interface PanelAxis {
   readonly spec: AxisSpec
 }
 
-/** All controls of the vehicle: those moved by hand first, then those that the vehicle itself moves; nearest the supply first. */
-export function panelAxes({ circuit, scene }: LiveVehicle): PanelAxis[] {
+/** All controls of the vehicle, those of the parts that are drawn first. */
+export function panelAxes({ axes, scene }: LiveVehicle): PanelAxis[] {
+  const drawn = new Set(scene.pieces.map(({ part }) => part.id))
+  return [...axes.filter(({ part }) => drawn.has(part)), ...axes.filter(({ part }) => !drawn.has(part))]
+}
+
+/** Controls moved by hand first, then those that the vehicle itself moves; nearest the supply first. */
+function orderAxes(circuit: Circuit, scene: Scene): PanelAxis[] {
   const height = new Map(scene.pieces.map(({ part, box, cores }) => [part.id, box?.y ?? cores[0]?.top ?? 0]))
   const byHeight = [...circuit.network.parts].sort((a, b) => (height.get(a.id) ?? 0) - (height.get(b.id) ?? 0))
   const all = byHeight.flatMap(({ id, part, model }) => (model.axes ?? []).map((spec): PanelAxis => ({

@@ -53,7 +53,8 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
       <div className="tools">
         {opened && opened.circuits.length > 1 ? <CircuitChoice circuits={opened.circuits} circuit={circuit} choose={(next) => { move({ circuit: next }) }} /> : null}
         {opened ? <Find found={shown.found} ask={find} take={take} /> : null}
-        <Zoom at={at} last={scales.length - 1} setAt={setStep} whole={fit < 1 || whole ? whole : null} setWhole={(next) => { move({ whole: next }) }} />
+        <p className="busy" aria-live="polite">{shown.isBusy ? 'Drawing …' : ''}</p>
+        <Zoom at={at} last={scales.length - 1} setAt={setStep} whole={fit < 1 || whole ? drawn.whole : null} setWhole={(next) => { move({ whole: next }) }} />
       </div>
       {/* A scrolled area that the keys must reach. */}
       <div ref={sheet} className="sheet" tabIndex={0} role="region" aria-label="Path drawing" {...drag.handlers}>

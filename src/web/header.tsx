@@ -39,7 +39,7 @@ function RecordChoice({ names, file }: Pick<RecordHold, 'names' | 'file'>) {
   const now = file ? '' : new URLSearchParams(location.search).get('record') ?? names[0]
   return (
     <label>Record{' '}
-      <select value={now} onChange={(event) => { location.search = `?record=${encodeURIComponent(event.target.value)}` }}>
+      <select value={now} onChange={(event) => { location.assign(`${location.pathname}?record=${encodeURIComponent(event.target.value)}`) }}>
         {file ? <option value="">{file.name}</option> : null}
         {names.map((name) => <option key={name}>{name}</option>)}
       </select>

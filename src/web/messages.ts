@@ -24,7 +24,7 @@ export interface SheetSize { readonly width: number; readonly height: number }
 export type Answer =
   | { readonly say: 'opened'; readonly opened: OpenedPage; readonly went: Went; readonly drawn: Drawn }
   | { readonly say: 'refused'; readonly refused: Refused }
-  | { readonly say: 'laid out'; readonly size: DrawingSize; readonly drawn: Drawn }
+  | { readonly say: 'laid out'; readonly size: DrawingSize; readonly axes: readonly PanelAxis[]; readonly drawn: Drawn }
   | { readonly say: 'drawn'; readonly drawn: Drawn }
   | { readonly say: 'facts'; readonly facts: Facts | null; readonly card: LiveCard | null }
   | { readonly say: 'found'; readonly found: readonly Findable[] }

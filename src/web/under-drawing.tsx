@@ -9,15 +9,17 @@ interface UnderDrawingProps { readonly shown: Shown, readonly take: (pick: Picke
 export function UnderDrawing({ shown, take }: UnderDrawingProps) {
   const { lit, notes, opened } = shown
   if (!opened) return <div className="under-drawing" />
+  const loud = opened.checks.filter(({ isQuiet }) => !isQuiet), quiet = opened.checks.filter(({ isQuiet }) => isQuiet)
   return (
     <div className="under-drawing">
       <div className="told" role="status">{notes.told.map((note) => <p key={note}>{note}</p>)}</div>
-      {opened.checks.map((check) => <Look key={check.said} check={check} take={take} />)}
+      {loud.map((check) => <Look key={check.said} check={check} take={take} />)}
       <Lit said={lit} />
       <details>
-        <summary>{sayCount(notes.more.length, opened.assumed)}</summary>
+        <summary>{sayCount(notes.more.length + quiet.length, opened.assumed)}</summary>
         <div className="notes" tabIndex={0} role="region" aria-label="Notes and assumptions">
           {notes.more.map((note) => <p key={note}>{note}</p>)}
+          {quiet.map((check) => <Look key={check.said} check={check} take={take} />)}
           <ul>{opened.assumed.map((line) => <li key={line.said}>{line.said} <span className="soft">{sayWhere(line)}</span></li>)}</ul>
         </div>
       </details>
@@ -66,7 +68,7 @@ function Lit({ said }: { readonly said: string }) {
 
 function sayCount(notes: number, assumed: readonly AssumedLine[]): string {
   const values = assumed.reduce((sum, { where }) => sum + where.length, 0)
-  const said = [...notes > 0 ? [`${notes} ${notes === 1 ? 'note' : 'notes'} on this setting`] : [], ...values > 0 ? [`${values} assumed ${values === 1 ? 'value' : 'values'}`] : []]
+  const said = [...notes > 0 ? [`${notes} ${notes === 1 ? 'note' : 'notes'}`] : [], ...values > 0 ? [`${values} assumed ${values === 1 ? 'value' : 'values'}`] : []]
   return said.length === 0 ? 'Nothing is assumed' : said.join(', ')
 }
 

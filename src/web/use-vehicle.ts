@@ -21,9 +21,11 @@ export interface Shown {
   readonly facts: Facts | null
   readonly card: LiveCard | null
   readonly found: readonly Findable[]
+  /** An answer takes so long that a person should be told. */
+  readonly isBusy: boolean
 }
 
-const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, card: null, found: [] }
+const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, card: null, found: [], isBusy: false }
 
 export interface VehicleHold {
   readonly shown: Shown
@@ -46,7 +48,7 @@ export function useVehicle(): VehicleHold {
   const sheet = useRef<SheetSize>({ width: 0, height: 0 })
   useEffect(() => {
     // At once: the next movement must meet what this answer says.
-    const held = new Line((answer) => { flushSync(() => { receive(answer) }) })
+    const held = new Line((answer) => { flushSync(() => { receive(answer) }) }, (isBusy) => { receive({ say: 'busy', isBusy }) })
     line.current = held
     return () => { held.end() }
   }, [])
@@ -77,15 +79,21 @@ export function useVehicle(): VehicleHold {
   return { shown, ...asks, choose, move }
 }
 
+/** From when on a person is told to wait, ms. */
+const LONG_MS = 300
+
 /** The wire to the worker: one question at a time. A movement that comes while it is busy waits; only the last one counts. */
 class Line {
   private readonly worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })
   private asked: Ask | null = null
   private waiting: Ask[] = []
+  private isLong = false
+  private patience: ReturnType<typeof setTimeout> | undefined
 
-  constructor(receive: (answer: Answer) => void) {
+  constructor(receive: (answer: Answer) => void, private readonly tellBusy: (isBusy: boolean) => void) {
     this.worker.onmessage = (event: MessageEvent<Answer>) => {
       if (event.data.say !== 'notes') this.asked = null
+      if (!this.asked && this.waiting.length === 0) this.rest()
       // An answer that another vehicle has been asked for since is late: what is shown waits for that one.
       if (!this.waiting.some(opens)) receive(event.data)
       this.next()
@@ -105,6 +113,7 @@ class Line {
   }
 
   end(): void {
+    clearTimeout(this.patience)
     this.worker.terminate()
   }
 
@@ -112,25 +121,33 @@ class Line {
     const asked = this.asked ? undefined : this.waiting.shift()
     if (!asked) return
     this.asked = asked
+    this.patience ??= setTimeout(() => { this.tellBusy(this.isLong = true) }, LONG_MS)
     this.worker.postMessage(asked)
+  }
+
+  private rest(): void {
+    clearTimeout(this.patience)
+    this.patience = undefined
+    if (this.isLong) this.tellBusy(this.isLong = false)
   }
 }
 
 const opens = ({ ask }: Ask) => ask === 'open' || ask === 'choose' || ask === 'go'
 
-/** What the page has asked for: its controls and choices stand so at once. */
-type Own = { readonly say: 'moved'; readonly stand: Stand } | { readonly say: 'chosen'; readonly vehicle: Vehicle }
+/** What the page says itself: what has been asked for, since its controls and choices stand so at once, and that an answer takes long. */
+type Own = { readonly say: 'busy'; readonly isBusy: boolean } | { readonly say: 'moved'; readonly stand: Stand } | { readonly say: 'chosen'; readonly vehicle: Vehicle }
 
 function take(shown: Shown, answer: Answer | Own): Shown {
   switch (answer.say) {
-    case 'refused': return { ...NOTHING, stand: shown.stand, refused: answer.refused }
-    case 'opened': return { ...NOTHING, opened: answer.opened, ...answer.went, ...unpack(new Map(), answer.drawn) }
-    case 'laid out': return shown.opened ? { ...shown, opened: { ...shown.opened, size: answer.size }, ...unpack(new Map(), answer.drawn) } : shown
+    case 'refused': return { ...NOTHING, isBusy: shown.isBusy, stand: shown.stand, refused: answer.refused }
+    case 'opened': return { ...NOTHING, isBusy: shown.isBusy, opened: answer.opened, ...answer.went, ...unpack(new Map(), answer.drawn) }
+    case 'laid out': return shown.opened ? { ...shown, opened: { ...shown.opened, size: answer.size, axes: answer.axes }, ...unpack(new Map(), answer.drawn) } : shown
     case 'drawn': return { ...shown, ...unpack(shown.groups, answer.drawn) }
     case 'facts': return { ...shown, facts: answer.facts, card: answer.card }
     case 'found': return { ...shown, found: answer.found }
     case 'notes': return { ...shown, notes: answer.notes }
     case 'nothing': return shown
+    case 'busy': return { ...shown, isBusy: answer.isBusy }
     case 'moved': return { ...shown, stand: answer.stand }
     case 'chosen': return { ...shown, opened: shown.opened && { ...shown.opened, vehicle: answer.vehicle }, refused: shown.refused && { ...shown.refused, vehicle: answer.vehicle } }
   }

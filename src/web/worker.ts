@@ -136,7 +136,7 @@ function sizeOf({ live: { scene: { width, height, letter } }, view: { whole } }:
 
 function layOut(tasks: Tasks, held: Open, view: View): void {
   draw(tasks, held, view)
-  say({ say: 'laid out', size: sizeOf(held), drawn: readDrawn(tasks, held) })
+  say({ say: 'laid out', size: sizeOf(held), axes: tasks.panelAxes(held.live), drawn: readDrawn(tasks, held) })
 }
 
 /** Lays the drawing out anew, so that all of it is to be sent. */

@@ -86,7 +86,7 @@ test('a control moved by the arrow keys lights the lamp', async () => {
   await step(page, 'switch.lever', 'off').focus()
   await page.keyboard.press('ArrowRight')
   await expect.poll(() => words(page, 'part', 'lamp')).toMatch(/10\d %/)
-  expect(await page.textContent('[aria-live]')).toMatch(/^Lit, in per cent of rated volts: Lamp/)
+  expect(await page.textContent('.lit p')).toMatch(/^Lit, in per cent of rated volts: Lamp/)
   await page.context().close()
 })
 

@@ -56,6 +56,13 @@ function followsSender({ network }: Circuit, key: string): boolean {
 }
 
 describe('a sweep stands for every setting', () => {
+  it('in the phases too in which a flasher lights its lamps', () => {
+    const extremes = sweep(demo(1961))
+    // Two turn lamps of 26.5 W at 13.5 V, near 12 V: 3.7 A and more; dark, the hot wire lets 0.7 A through. A low battery that cranks leaves the lamps 8.7 V.
+    expect(extremes.get('amps l14')!.value).toBeGreaterThan(3.5)
+    expect(-extremes.get('least turn-left')!.value).toBeGreaterThan(8)
+  })
+
   it.each([1954, 1961])('of the demo vehicle of %s', (year) => {
     const circuit = demo(year)
     expect(worseByChance(circuit, sweep(circuit), year)).toEqual([])

@@ -12,7 +12,7 @@ const plan = (params: Params, supply: RecordPlan['supply']): RecordPlan => ({
 const at = (stop: 'off' | 'on', engine: EngineState, params: Params = {}, faults: readonly Fault[] = [], supply: RecordPlan['supply'] = '12-') =>
   solved(plan(params, supply), setting({ 'stop.p': stop }, { engine }), faults)
 const sparks = (...args: Parameters<typeof at>) => at(...args).elements['it.points'].amps!
-const DEAD = 'no ignition coil is fed in this setting, so the engine that is taken to run would stop'
+const DEAD = 'nothing makes sparks in this setting, so the engine that is taken to run would stop'
 
 describe('a magneto', () => {
   it('drives its points without a battery', () => {

@@ -121,7 +121,8 @@ describe('every setting', () => {
     let solved = 0
     for (const { setting, condition, outcome } of sweepSettings(circuit, plan)) {
       if (outcome !== 'rests') throw new Error(`it chatters at ${JSON.stringify(setting)}`)
-      if (solved++ % 10 === 0) expect(readSolution(circuit, condition).balance.worstA, JSON.stringify(setting)).toBeLessThan(1e-6)
+      if (Object.keys(setting.phases).length === 0) solved++
+      if (solved % 10 === 0) expect(readSolution(circuit, condition).balance.worstA, JSON.stringify(setting)).toBeLessThan(1e-6)
       if (!isLong && solved >= plan.count) break
     }
     expect(solved).toBeGreaterThan(300)
