@@ -36,7 +36,7 @@ Is the record sound, and does it give one wiring for every edition, or for the v
 wrong at once, each with its place in the file; then what is joined to nothing, and for one vehicle what solving would have
 to assume.`,
     VEHICLE, OUTPUT,
-    'Exit codes: 0 sound; 1 a conflict or a short-circuited battery, or it cannot be told; 2 the arguments or the record cannot be read.',
+    'Exit codes: 0 one wiring for the vehicle; 1 a conflict, or it cannot be told which of several editions it is; 2 the arguments or the record cannot be read.',
     `Examples
   loomwright check ${DEMO}
   loomwright check ${DEMO} --year 1955`,
@@ -90,7 +90,7 @@ export const HELP = [
 
 loomwright check --help, and so on, says more of one of them.`,
   VEHICLE, SETTING, FAULTS, OUTPUT,
-  `Exit codes: 0 done; 1 check found a conflict or a shorted battery, or cannot tell; 2 the arguments or the record cannot be
+  `Exit codes: 0 done; 1 check found a conflict, or cannot tell which edition is meant; 2 the arguments or the record cannot be
 read, or the vehicle cannot be resolved.`,
   `Examples
   loomwright check ${DEMO} --year 1955

@@ -43,7 +43,7 @@ describe('check', () => {
   it('checks every edition where no vehicle is described', async () => {
     const { code, printed } = await run('check', file)
     expect(code).toBe(0)
-    expect(printed).toContain('Test vehicle: 3 editions, all sound.')
+    expect(printed).toContain('Test vehicle: 3 editions, 1 to be looked at, 2 sound.')
     expect(printed).toContain('1950 and later: sound. 12 V, negative earth; 3 parts, 4 wires, 0 splices, 0 looms.')
     expect(printed).toMatch(/^up to 1949:\n {2}Nothing is joined to switch:b/m)
     const { ok, editions } = (await run('check', file, '--json')).json() as unknown as { ok: boolean, editions: { vehicle: object, span: object, ok: boolean }[] }
@@ -54,17 +54,30 @@ describe('check', () => {
     const lamp = { ...record.parts.lamp, fits: [{ years: { from: 1958 } }] }
     const { code, printed } = await run('check', write('roles.json', writeRecord({ ...record, parts: { ...record.parts, lamp } })))
     expect(code).toBe(1)
-    expect(printed).toContain('Test vehicle: 4 editions, 1 not sound, 3 sound.')
+    expect(printed).toContain('Test vehicle: 4 editions, 1 not sound, 1 to be looked at, 2 sound.')
     expect(printed).toMatch(/^1958 to 1959:\n {2}parts\.lamp: heater and lamp both are "load"/m)
   })
 
-  it('exits 1 where the battery is short-circuited', async () => {
+  it('calls a vehicle with a short-circuited battery not sound', async () => {
     const short = write('short.json', writeRecord({ ...record, wires: { ...record.wires, short: { ends: [{ at: 'switch:a' }, { at: 'body' }], fits: [{ years: { to: 1951 } }] } } }))
     const { code, printed } = await run('check', short, '--year', '1951')
-    expect(code).toBe(1)
+    expect(code).toBe(0)
+    expect(printed).toContain('resolved without conflict; not sound.')
     expect(printed).toContain('through w1, short (up to 1951), e with no load between: leave it off')
     expect((await run('check', short)).printed).toContain('up to 1949: not sound.')
     expect(await run('check', short, '--year', '1952')).toMatchObject({ code: 0 })
+  })
+
+  it('calls a vehicle whose battery is joined to nothing not sound, and a wire entered twice to be looked at', async () => {
+    const { e: _, ...others } = record.wires ?? {}
+    const { printed } = await run('check', write('no-earth.json', writeRecord({ ...record, wires: others })), '--year', '1955')
+    expect(printed).toContain('resolved without conflict; not sound.')
+    expect(printed).toContain('Look at this: nothing is joined to battery:-, an end of a battery or a generator')
+    const red = { ...record.wires?.w1, colour: { base: 'red' } }
+    const twice = await run('check', write('twice.json', writeRecord({ ...record, wires: { ...record.wires, w1: red, w1b: red } } as typeof record)), '--year', '1955')
+    expect(twice.printed).toContain('wires.w1 and wires.w1b join the same two points in the same colour and size: if the wire was entered twice, take one out')
+    const noted = await run('check', write('noted.json', writeRecord({ ...record, wires: { ...record.wires, w1: red, w1b: { ...red, note: 'laid beside it in 1962' } } } as typeof record)), '--year', '1955')
+    expect(noted.printed).not.toContain('entered twice')
   })
 
   it('exits 1 where a vehicle cannot be told, and says what to find out', async () => {

@@ -4,14 +4,14 @@ import { showAssumed } from './show-assumed.ts'
 
 type Sound = { readonly ok: true } & CheckedWiring
 
-/** Whether a vehicle must be mended before it is wired: it has no wiring, or its battery is short-circuited. */
-export function isBroken(checked: Sound | CheckedEdition): boolean {
-  return !checked.ok || checked.shorted.length > 0
+/** Whether a vehicle must be mended before it is wired: it has no wiring, its battery is short-circuited, or a source is joined to nothing. */
+function isBroken(checked: Sound | CheckedEdition): boolean {
+  return !checked.ok || checked.shorted.length > 0 || checked.cutOff.length > 0
 }
 
 /** What was found in one vehicle, as text; what it assumes in short, or at every place. */
 export function showChecked({ title }: WiringRecord, checked: Sound, allAssumed: boolean): string {
-  const lines = [`${title}: read, and resolved without conflict.`, sayContents(checked), ...sayFindings(checked)]
+  const lines = [`${title}: read, and resolved without conflict; ${stateOf(checked)}.`, sayContents(checked), ...sayFindings(checked)]
   return [lines.join('\n'), showAssumed(checked.assumed, allAssumed)].filter((section) => section !== '').join('\n\n')
 }
 
@@ -23,10 +23,12 @@ function sayContents({ supply, counts }: CheckedWiring): string {
 const count = (n: number, noun: string) => `${n} ${noun}${n === 1 ? '' : 's'}`
 
 /** A line for everything that a person should look at. */
-function sayFindings({ shorted, overlapping, unjoined, unmatched }: CheckedWiring): string[] {
+function sayFindings({ shorted, overlapping, unjoined, cutOff, unmatched }: CheckedWiring): string[] {
+  const others = unjoined.filter((point) => !cutOff.includes(point))
   return [
+    ...cutOff.length ? [`Look at this: nothing is joined to ${cutOff.join(', ')}, an end of a battery or a generator: without its lead or its earth nothing works.`] : [],
     ...[...shorted, ...overlapping].map(({ sentence }) => `Look at this: ${sentence}.`),
-    ...unjoined.length ? [`Nothing is joined to ${unjoined.join(', ')}: unused, or a wire or an earth is missing.`] : [],
+    ...others.length ? [`Nothing is joined to ${others.join(', ')}: unused, or a wire or an earth is missing.`] : [],
     ...groupUnmatched(unmatched).map(({ half, title, ways, wires, why }) =>
       `${title} (${half}): ${ways.length === 1 ? 'way' : 'ways'} ${ways.join(', ')} ${ways.length === 1 ? 'meets' : 'meet'} nothing: ${why}${wires.length ? ` (wires ${wires.join(', ')})` : ''}.`),
   ]
@@ -35,7 +37,7 @@ function sayFindings({ shorted, overlapping, unjoined, unmatched }: CheckedWirin
 // --- every edition ---
 
 /** What was found in every edition, as text: each thing once, under the editions of which it is true. */
-export function showEditions({ title }: WiringRecord, { editions, outside, rule, leftOut }: CheckedEditions): string {
+export function showEditions({ title }: WiringRecord, { editions, outside, rule, leftOut }: CheckedEditions, isDescribed: boolean): string {
   const sections = [
     [
       `${title}: ${count(editions.length, 'edition')}, ${sayStates(editions)}.`, rule,
@@ -44,15 +46,16 @@ export function showEditions({ title }: WiringRecord, { editions, outside, rule,
     ],
     gather(editions, (one) => [sayState(one)]).flatMap(({ of, lines }) => lines.map((line) => `${sayWhich(of, editions)}: ${line}`)),
     ...gather(editions, sayAll).map(({ of, lines }) => [`${sayWhich(of, editions)}:`, ...lines.map((line) => `  ${line}`)]),
-    ...editions.some((one) => one.ok && one.assumed.length > 0) ? [['What the record does not say would be assumed: check one of these vehicles by itself to read each value.']] : [],
+    ...isDescribed ? [['Which of these the vehicle is cannot be told: describe it further, by --year and so on.']]
+      : editions.some((one) => one.ok && one.assumed.length > 0) ? [['What the record does not say would be assumed: check one of these vehicles by itself to read each value.']] : [],
   ]
   return sections.map((lines) => lines.join('\n')).join('\n\n')
 }
 
 const STATES = ['not sound', 'to be looked at', 'sound'] as const
 
-function stateOf(one: CheckedEdition): typeof STATES[number] {
-  return !one.ok || isBroken(one) ? 'not sound' : one.overlapping.length > 0 ? 'to be looked at' : 'sound'
+function stateOf(one: Sound | CheckedEdition): typeof STATES[number] {
+  return !one.ok || isBroken(one) ? 'not sound' : one.overlapping.length > 0 || one.unjoined.length > 0 ? 'to be looked at' : 'sound'
 }
 
 function sayStates(editions: readonly CheckedEdition[]): string {

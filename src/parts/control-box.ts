@@ -22,7 +22,7 @@ const params = z.object({
   compensationV: known(z.number().min(0)).optional()
     .describe('Volts by which the set volts fall at rated amps, by series turns on the voltage bobbin; left out, a usual fall in a two-bobbin box and none where a third bobbin limits the current.'),
   limitA: known(z.number().positive()).optional()
-    .describe('Amps to which a third bobbin limits the current; left out, there is no third bobbin, unless current describes one: then the rated amps.'),
+    .describe('Amps to which a third bobbin limits the current; left out, there is no third bobbin, unless current describes one: then the rated amps. "unknown": there is one, at the rated amps.'),
   cutInV: known(z.number().positive()).optional()
     .describe('Volts at which the cut-out closes; left out, a published figure for the system\'s volts.'),
   reverseA: known(z.number().positive()).optional()
@@ -134,7 +134,7 @@ function voltageBobbin(raw: BoxParams, ctx: BuildContext): Puller {
   return { bobbin, pullAt }
 }
 
-const limitsCurrent = (raw: BoxParams) => typeof raw.limitA === 'number' || raw.current !== undefined
+const limitsCurrent = (raw: BoxParams) => raw.limitA !== undefined || raw.current !== undefined
 
 /** The third bobbin of a box that limits its current. */
 function currentBobbin(raw: BoxParams, ctx: BuildContext): Puller | null {

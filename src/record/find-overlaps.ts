@@ -2,12 +2,25 @@ import { showFits } from './fits.ts'
 import { showPath, valueAt } from './path.ts'
 import type { Resolving } from './resolving.ts'
 import type { Fits, WiringRecord } from './schema.ts'
-import type { Overlap, Wiring } from './wiring.ts'
+import type { Overlap, Wiring, WiringWire } from './wiring.ts'
 
 /** Wires, and fixings, that join the same two points in this vehicle because the editions of two of them share its year. */
 export function findOverlaps(resolving: Resolving, { wires, fixings }: Pick<Wiring, 'wires' | 'fixings'>): Overlap[] {
   const wired = [...wires.values()].flatMap(({ id, ends: [{ at: from }, { at: to }] }) => from === null || to === null ? [] : [{ id, joins: [from, to] as const }])
-  return [...findAmong(resolving, 'wires', wired), ...findAmong(resolving, 'fixings', [...fixings.values()])]
+  return [...findAmong(resolving, 'wires', wired), ...findAmong(resolving, 'fixings', [...fixings.values()]), ...findTwice(resolving.record, [...wires.values()])]
+}
+
+/** Wires that nothing tells apart: same ends, colour, size and vehicles, and no note on either. Two in parallel on purpose differ in colour or bear a note. */
+function findTwice({ wires: all = {} }: WiringRecord, wires: readonly WiringWire[]): Overlap[] {
+  const known = new Map<string, string>()
+  return wires.flatMap(({ id, ends, colour }) => {
+    const { sizeMm2, sizeAwg, sizeStrands, fits, note } = new Map(Object.entries(all)).get(id) ?? {}
+    if (note !== undefined || colour === undefined || colour === 'unknown' || ends.some(({ at }) => at === null)) return []
+    const look = JSON.stringify([ends.map(({ at }) => at).sort(), colour, sizeMm2, sizeAwg, sizeStrands, fits])
+    const before = known.get(look)
+    known.set(look, before ?? id)
+    return before === undefined ? [] : [{ items: [before, id] as const, sentence: `${showPath(['wires', before])} and ${showPath(['wires', id])} join the same two points in the same colour and size: if the wire was entered twice, take one out; if two lie side by side, say so in a note` }]
+  })
 }
 
 interface Joining { readonly id: string; readonly joins: readonly [string, string] }

@@ -9,15 +9,19 @@ export interface CheckedWiring {
   readonly shorted: readonly ShortedBattery[]
   readonly overlapping: readonly Overlap[]
   readonly unjoined: readonly string[]
+  /** Of these, the ends of batteries and generators: without them nothing works. */
+  readonly cutOff: readonly string[]
   readonly unmatched: readonly UnmatchedWay[]
   readonly assumed: readonly Assumption[]
 }
 
 export function checkVehicle(wiring: Wiring): CheckedWiring {
   const { systemV, earth, parts, wires, splices, looms, shorted, overlapping, unjoined, unmatched } = wiring
+  const network = buildNetwork(wiring, partKinds)
+  const sources = new Set(network.parts.filter(({ model }) => model.elements.some(({ does }) => does === 'source')).map(({ id }) => id))
   return {
     supply: `${systemV} V, ${earth === 'none' ? 'insulated return' : `${earth} earth`}`,
     counts: { parts: parts.size, wires: wires.size, splices: splices.size, looms: looms.size },
-    shorted, overlapping, unjoined, unmatched, assumed: buildNetwork(wiring, partKinds).assumed,
+    shorted, overlapping, unjoined, cutOff: unjoined.filter((point) => sources.has(point.split(':')[0])), unmatched, assumed: network.assumed,
   }
 }

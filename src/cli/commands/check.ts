@@ -2,11 +2,11 @@ import { loadTask, type CheckedEditions, type OpenedVehicle } from '../../tasks/
 import { openFile, showRefusal } from '../open-file.ts'
 import type { Out } from '../out.ts'
 import { ArgumentError, readArguments, readVehicle, type Arguments } from '../read-arguments.ts'
-import { isBroken, showChecked, showEditions } from '../show-checked.ts'
+import { showChecked, showEditions } from '../show-checked.ts'
 
 /**
- * Reads a record and resolves it for one vehicle, or for every edition where the vehicle is not described. 0: all went
- * well; 1: a vehicle has a conflict or a short-circuited battery, or cannot be told.
+ * Reads a record and resolves it for one vehicle, or for every edition where no vehicle is described or not enough of it. 0: one
+ * wiring for it, or for each edition; 1: a conflict, or a vehicle that is described and cannot be told all the same.
  */
 export async function check(args: readonly string[], out: Out): Promise<number> {
   const asked = readArguments('check', args)
@@ -14,8 +14,8 @@ export async function check(args: readonly string[], out: Out): Promise<number> 
   if (!opened.ok && (opened.stage === 'record' || opened.problems.length > 0)) throw new ArgumentError(showRefusal(opened).join('\n'))
   const checked = await checkAll(opened, asked)
   if (checked) {
-    out.print(asked.json ? JSON.stringify({ ok: checked.editions.every(({ ok }) => ok), record: opened.record.id, ...checked }, null, 2) : showEditions(opened.record, checked))
-    return checked.editions.some(isBroken) ? 1 : 0
+    out.print(asked.json ? JSON.stringify({ ok: checked.editions.every(({ ok }) => ok), record: opened.record.id, ...checked }, null, 2) : showEditions(opened.record, checked, isDescribed(asked)))
+    return isDescribed(asked) || checked.editions.some(({ ok }) => !ok) ? 1 : 0
   }
   if (!opened.ok) {
     const { conflicts, cannotTell } = opened
@@ -24,7 +24,11 @@ export async function check(args: readonly string[], out: Out): Promise<number> 
   }
   const one = { ok: true, ...(await loadTask.checkVehicle())(opened.wiring) } as const
   out.print(asked.json ? JSON.stringify({ ...one, record: opened.record.id }, null, 2) : showChecked(opened.record, one, asked.allAssumed))
-  return isBroken(one) ? 1 : 0
+  return 0
+}
+
+function isDescribed({ vehicle: { year, market, serials, options } }: Arguments): boolean {
+  return year !== undefined || market !== undefined || serials.length + options.length > 0
 }
 
 /** Every edition, where nothing is said of the vehicle, or not enough, and the record has several; otherwise null. */
