@@ -63,7 +63,7 @@ export function readArguments(command: string, args: readonly string[]): Argumen
 
 function tokenise(command: string, args: readonly string[]): Token[] {
   try {
-    const { tokens } = parseArgs({ args: [...args], options: OPTIONS[command], allowPositionals: true, strict: true, tokens: true })
+    const { tokens } = parseArgs({ args: joinSigned(args), options: OPTIONS[command], allowPositionals: true, strict: true, tokens: true })
     return tokens.map((token) => ({
       kind: token.kind, ...('name' in token ? { name: token.name } : {}), ...(token.kind !== 'option-terminator' && token.value !== undefined ? { value: token.value } : {}),
     }))
@@ -71,6 +71,11 @@ function tokenise(command: string, args: readonly string[]): Token[] {
     if (!(error instanceof TypeError)) throw error
     throw new ArgumentError(error.message.split('. ')[0], Object.keys(OPTIONS[command]).map((name) => `--${name}`))
   }
+}
+
+/** A number below zero belongs to the option before it, and is judged there. */
+function joinSigned(args: readonly string[]): string[] {
+  return args.reduce<string[]>((joined, arg) => (/^-\.?\d/.test(arg) && joined.at(-1)?.startsWith('--') ? [...joined.slice(0, -1), `${joined.at(-1)}=${arg}`] : [...joined, arg]), [])
 }
 
 /** `--then` begins a new setting; options before it belong to the one that ends there. */

@@ -34,8 +34,16 @@ function readBytes(file: string): Uint8Array {
   throw new ArgumentError(`${file} is too large: a record has at most ${LARGEST_BYTES / 1e6} MB`)
 }
 
+/** Files that people take for records, by their first bytes: the signatures of PNG, JPEG, GIF, PDF, ZIP and gzip. */
+const FILE_KINDS: readonly { readonly begins: readonly number[]; readonly is: string }[] = [
+  { begins: [0x89, 0x50, 0x4e, 0x47], is: 'a picture (PNG)' }, { begins: [0xff, 0xd8, 0xff], is: 'a picture (JPEG)' }, { begins: [0x47, 0x49, 0x46, 0x38], is: 'a picture (GIF)' },
+  { begins: [0x25, 0x50, 0x44, 0x46], is: 'a PDF' }, { begins: [0x50, 0x4b, 0x03, 0x04], is: 'a ZIP archive, as many office files are' }, { begins: [0x1f, 0x8b], is: 'a compressed file (gzip)' },
+]
+
 /** Zero bytes stand in no text but in one of two bytes a letter. */
 function decode(file: string, bytes: Uint8Array): string {
+  const kind = FILE_KINDS.find(({ begins }) => begins.every((byte, i) => bytes[i] === byte))
+  if (kind) throw new ArgumentError(`${file} is no text but ${kind.is}: a record is a file of JSON text`)
   const isWide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff) || bytes.subarray(0, 4).includes(0)
   if (isWide) throw new ArgumentError(`${file} is not UTF-8 text but looks like UTF-16: save it as UTF-8 and try again`)
   try {

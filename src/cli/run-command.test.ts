@@ -117,6 +117,16 @@ describe('check', () => {
 })
 
 describe('solve', () => {
+  it('says first which vehicle it is, and what takes current beside the lamps', async () => {
+    const { printed } = await run('solve', file, '--year', '1955', '--set', 'switch=on')
+    expect(printed.split('\n')[0]).toBe('Vehicle: Test vehicle, of 1955; 12 V, negative earth.')
+    expect((await run('meter', file, '--year', '1955', '--volts', 'battery:+', 'body')).printed).toContain('Vehicle: Test vehicle, of 1955')
+  })
+
+  it('judges a speed below zero as a speed', async () => {
+    expect((await run('solve', file, '--year', '1955', '--engine', '-5')).said).toContain('there is no engine state "-5"')
+  })
+
   it('gives the amps of a wire', async () => {
     const { code, json } = await run('solve', file, '--year', '1955', '--set', 'switch=on', '--json')
     expect(code).toBe(0)
@@ -212,6 +222,13 @@ describe('solve', () => {
 })
 
 describe('meter', () => {
+  it('is held to the end of a wire that has been taken off', async () => {
+    // The first end still sits on the battery.
+    const volts = async (...more: string[]) => ((await run('meter', file, '--year', '1955', '--volts', 'w1.2', 'body', '--json', ...more)).json() as unknown as { volts: number }).volts
+    expect(await volts('--fault', 'open:w1.2')).toBeGreaterThan(12)
+    expect((await run('meter', file, '--year', '1955', '--volts', 'w1.3', 'body')).said).toContain('no point "w1.3"')
+  })
+
   const at = ['--year', '1955', '--set', 'switch=on', '--json']
 
   it('reads volts, amps and ohms', async () => {

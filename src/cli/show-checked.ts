@@ -47,7 +47,7 @@ export function showEditions({ title }: WiringRecord, { editions, outside, rule,
     gather(editions, (one) => [sayState(one)]).flatMap(({ of, lines }) => lines.map((line) => `${sayWhich(of, editions)}: ${line}`)),
     ...gather(editions, sayAll).map(({ of, lines }) => [`${sayWhich(of, editions)}:`, ...lines.map((line) => `  ${line}`)]),
     ...isDescribed ? [['Which of these the vehicle is cannot be told: describe it further, by --year and so on.']]
-      : editions.some((one) => one.ok && one.assumed.length > 0) ? [['What the record does not say would be assumed: check one of these vehicles by itself to read each value.']] : [],
+    : editions.some((one) => one.ok && one.assumed.length > 0) ? [['What the record does not say would be assumed: check one of these vehicles by itself to read each value.']] : [],
   ]
   return sections.map((lines) => lines.join('\n')).join('\n\n')
 }

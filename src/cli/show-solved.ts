@@ -9,7 +9,7 @@ import { figure, formatTable } from './table.ts'
 export function showSolved(solved: SolvedStep, wiring: Wiring, { isChained = false, allAssumed = false } = {}): string {
   const sections = [
     showSetting(solved, wiring, isChained), showNotes(solved.notes), showOutcome(solved),
-    showLamps(solved, wiring), showWires(solved, wiring),
+    showLamps(solved, wiring), showLoads(solved, wiring), showWires(solved, wiring),
     showStates(solved, wiring), showPhases(solved, wiring), showDials(solved, wiring), showStanding(solved, wiring), showFloating(solved), showPower(solved),
     showAssumed(solved.assumed, allAssumed),
   ]
@@ -34,6 +34,17 @@ function showLamps({ lamps }: Solution, wiring: Wiring): string {
 
 function lampTitle(id: string, wiring: Wiring): string {
   return [titleOf(id, wiring), ...id.split('.').slice(1)].join(', ')
+}
+
+/** Less than this is nobody's current, A. */
+const NOTHING_A = 0.0005
+
+/** Motors, coils, horns and the like that take current; the others in a line. */
+function showLoads({ loads, elements }: SolvedStep, wiring: Wiring): string {
+  const fed = loads.filter((id) => Math.abs(elements[id].amps ?? 0) >= NOTHING_A), dead = loads.filter((id) => !fed.includes(id))
+  const rows = fed.map((id) => [id, lampTitle(id, wiring), figure(elements[id].volts, 2), figure(elements[id].amps, 3)])
+  const heads = ['other load', '', 'volts', 'amps']
+  return [...rows.length ? [formatTable(heads, rows, heads.slice(2))] : [], ...dead.length ? [`No current: ${dead.join(', ')}.`] : []].join('\n')
 }
 
 function showWires({ wires, voltages, faults, reference }: SolvedStep, wiring: Wiring): string {

@@ -30,7 +30,10 @@ export function positionOf(text: string, at: number): Position {
 interface Remedy { readonly near: number; readonly deed: string }
 
 function findRemedy(text: string, at: number, wanted: Wanted): Remedy {
+  if (text.trim() === '') return { near: at, deed: 'the file is empty: open the record that was meant' }
   if (at >= text.length) return { near: at, deed: 'the end of the file is missing, or a bracket or a quote is not closed' }
+  if (/^\/[/*]/.test(text.slice(at, at + 2))) return { near: at, deed: 'JSON knows no comments: take it out, or put it into a "note"' }
+  if (/[“”„‟«»]/.test(text[at])) return { near: at, deed: 'put straight quotes (") in place of the curly ones' }
   const before = lastMark(text, at)
   const closes = text[at] === '}' || text[at] === ']'
   if (closes && text[before] === ',') return { near: before, deed: 'take out the last comma' }

@@ -37,7 +37,10 @@ export function resolveVehicle(record: WiringRecord, vehicle: Vehicle, kinds: re
   const resolving: Resolving = { record, vehicle, exceptions: findExceptions(record, vehicle), conflicts: [], cannotTell: [], assumed: [] }
   const kept = keepItems(resolving)
   const wiring = buildWiring(resolving, vehicle, kept, kinds)
-  const { conflicts, cannotTell } = resolving
+  const { cannotTell } = resolving
+  // A vehicle that no supply is meant for is none of the record's: what else does not fit together follows from that.
+  const noSupply = resolving.conflicts.find(({ what }) => what === 'no supply')
+  const conflicts = noSupply ? [noSupply] : resolving.conflicts
   return conflicts.length + cannotTell.length > 0 ? { ok: false, problems, conflicts, cannotTell } : { ok: true, wiring }
 }
 

@@ -76,8 +76,10 @@ function readMeter(solved: SolvedSteps, meter: MeterWords): Read<MeterReading & 
   }
 }
 
-function readBetween({ circuit, condition }: SolvedSteps, setting: Setting, meter: Extract<MeterWords, { from: string }>): Read<MeterReading & Under> {
+function readBetween({ circuit, condition, steps }: SolvedSteps, setting: Setting, asked: Extract<MeterWords, { from: string }>): Read<MeterReading & Under> {
   const { pointOf, points, wiring } = circuit.network
+  const laid = new Set(steps[steps.length - 1].faults.map(({ fault }) => fault))
+  const meter = { ...asked, from: endPoint(wiring, asked.from, laid), to: endPoint(wiring, asked.to, laid) }
   for (const name of [meter.from, meter.to]) {
     if (!pointOf.has(name)) return refuseName('point', name, points.filter((point) => !point.includes(':~')), wiring.leftOut)
   }
@@ -87,4 +89,13 @@ function readBetween({ circuit, condition }: SolvedSteps, setting: Setting, mete
   if (!(meterOhm >= 1 && meterOhm <= 1e12)) return refuseForm('the meter takes a resistance from 1 to 1e12 ohm')
   const { metered, ...reading } = readVolts(circuit, setting, condition, from, to, meterOhm)
   return { ok: true, value: { ...meter, meterOhm, ...reading, states: metered.states, carrying: listCarrying(circuit, [metered]) } }
+}
+
+/** A point; or `wire.1`, `wire.2` for an end of a wire: where it sits or, taken off by a fault, what its other end still sits on. */
+function endPoint({ wires }: Wiring, name: string, laid: ReadonlySet<string>): string {
+  const [, id, number] = /^(.+)\.([12])$/.exec(name) ?? []
+  const ends = id === undefined ? undefined : wires.get(id)?.ends
+  if (!ends) return name
+  const end = Number(number) - 1
+  return (laid.has(`open:${name}`) ? ends[1 - end].at : ends[end].at) ?? name
 }

@@ -19,6 +19,8 @@ export interface SolvedStep extends SolvedSetting {
   readonly followed: Readonly<Record<string, string | number>>
   /** The point that reads 0 V: the metal that carries the battery's earth lead, else its earthed post. */
   readonly reference: string
+  /** Elements that take current to do something and are no lamps: motors, coils, horns, heaters, gauges. */
+  readonly loads: readonly string[]
   readonly assumed: readonly WeighedAssumption[]
 }
 
@@ -41,8 +43,9 @@ export function solveVehicle(wiring: Wiring, words: SolveWords, onProgress?: (sa
     condition = one.condition
     const { setting: of, ...rest } = one.solved
     const assumed = weighAssumed(circuit, listCarrying(circuit, listSolutions(one.solved)))
-    const { points, reference } = circuit.network
-    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), reference: points[reference], ...rest, assumed })
+    const { points, reference, elements } = circuit.network
+    const loads = elements.filter(({ id, does }) => (does === 'load' || does === 'winding') && !(id in one.solved.lamps)).map(({ id }) => id)
+    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), reference: points[reference], loads, ...rest, assumed })
   })
   if (!condition) return refuseForm('there is no setting to solve')
   return { ok: true, value: { circuit, settings, steps, condition } }

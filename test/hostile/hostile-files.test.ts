@@ -22,9 +22,12 @@ describe('a damaged file', () => {
     ['UTF-16 the other way round', Buffer.from(`\uFEFF${DEMO.toString()}`, 'utf16le').swap16(), 'looks like UTF-16'],
     ['Latin-1', Buffer.from('{"title":"Bürger"}', 'latin1'), 'is not UTF-8 text'],
     ['a letter cut in two', Buffer.from('{"title":"ü').subarray(0, -1), 'is not UTF-8 text'],
-    ['nothing', Buffer.alloc(0), 'expected a value, found the end of the text'],
+    ['nothing', Buffer.alloc(0), 'the file is empty'],
+    ['a comment', Buffer.from('{ // my van\n  "id": "v" }'), 'JSON knows no comments'],
+    ['curly quotes', Buffer.from('{ “id”: "v" }'), 'put straight quotes'],
     ['zeros', Buffer.alloc(1000), 'UTF-16'],
-    ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), 'is not UTF-8 text'],
+    ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), 'is no text but a picture'],
+    ['a PDF', Buffer.from('%PDF-1.7\n'), 'is no text but a PDF'],
   ])('that holds %s is refused in a sentence', async (_name, bytes, sentence) => {
     const { code, said } = await runOn(bytes, 'solve')
     expect(code).toBe(2)
