@@ -23,7 +23,7 @@ export function LivePage() {
   return (
     <div className={['page', ...stand.pick && shown.facts ? ['has-facts'] : [], ...shown.card ? ['has-card'] : []].join(' ')}>
       <Header record={record} vehicles={opened ?? refused} under={opened?.under ?? ''} choose={choose} />
-      <Trouble said={[record.trouble, ...shown.ignored]} />
+      <Trouble said={[record.trouble, shown.failed, ...shown.ignored]} />
       {refused ? <Refusal refused={refused} /> : (
         <>
           <PrintedSetting shown={shown} />

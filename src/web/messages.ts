@@ -30,6 +30,8 @@ export type Answer =
   | { readonly say: 'found'; readonly found: readonly Findable[] }
   | { readonly say: 'notes'; readonly notes: Drawn['notes'] }
   | { readonly say: 'nothing' }
+  /** The program itself is at fault: what could not be done stays as it was. */
+  | { readonly say: 'failed'; readonly said: string }
 
 /** Where an address has led: what is now set and looked at, and a sentence for each entry that this vehicle does not know. */
 export interface Went { readonly stand: Stand; readonly ignored: readonly string[] }

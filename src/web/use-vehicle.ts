@@ -23,9 +23,11 @@ export interface Shown {
   readonly found: readonly Findable[]
   /** An answer takes so long that a person should be told. */
   readonly isBusy: boolean
+  /** What the program could not do; empty as long as all goes well. */
+  readonly failed: string
 }
 
-const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, card: null, found: [], isBusy: false }
+const NOTHING: Shown = { opened: null, refused: null, stand: AT_START, ignored: [], groups: new Map(), positions: {}, lit: '', notes: { told: [], more: [] }, facts: null, card: null, found: [], isBusy: false, failed: '' }
 
 export interface VehicleHold {
   readonly shown: Shown
@@ -91,6 +93,7 @@ class Line {
   private patience: ReturnType<typeof setTimeout> | undefined
 
   constructor(receive: (answer: Answer) => void, private readonly tellBusy: (isBusy: boolean) => void) {
+    this.worker.onerror = ({ message }) => { receive({ say: 'failed', said: message }) }
     this.worker.onmessage = (event: MessageEvent<Answer>) => {
       if (event.data.say !== 'notes') this.asked = null
       if (!this.asked && this.waiting.length === 0) this.rest()
@@ -147,6 +150,7 @@ function take(shown: Shown, answer: Answer | Own): Shown {
     case 'found': return { ...shown, found: answer.found }
     case 'notes': return { ...shown, notes: answer.notes }
     case 'nothing': return shown
+    case 'failed': return { ...shown, failed: `The page has failed here (${answer.said}): what is shown may not be what was asked for. Reload it.` }
     case 'busy': return { ...shown, isBusy: answer.isBusy }
     case 'moved': return { ...shown, stand: answer.stand }
     case 'chosen': return { ...shown, opened: shown.opened && { ...shown.opened, vehicle: answer.vehicle }, refused: shown.refused && { ...shown.refused, vehicle: answer.vehicle } }

@@ -18,7 +18,7 @@ const PAUSE_MS = 250
 /** How long they are sought at a stretch, ms: a movement waits no longer than that. */
 const SLICE_MS = 10
 
-self.onmessage = (event: MessageEvent<Ask>) => { void task.then((tasks) => { answer(tasks, event.data) }) }
+self.onmessage = (event: MessageEvent<Ask>) => { void task.then((tasks) => { answer(tasks, event.data) }).catch((error: unknown) => { say({ say: 'failed', said: error instanceof Error ? error.message : String(error) }) }) }
 
 type Tasks = Awaited<typeof task>
 
