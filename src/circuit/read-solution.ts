@@ -33,7 +33,7 @@ const isInner = (point: string) => point.includes(':~')
 function readVoltages(circuit: Circuit): Record<string, number | null> {
   const voltages: Record<string, number | null> = {}
   circuit.network.points.forEach((name, point) => {
-    if (!isInner(name)) voltages[name] = circuit.isFloating(point) ? null : tidy(circuit.pointVolts(point))
+    if (!isInner(name)) voltages[name] = voltsAt(circuit, point)
   })
   return voltages
 }
@@ -43,9 +43,14 @@ function readWires(circuit: Circuit): Record<string, WireResult> {
   const wires: Record<string, WireResult> = {}
   for (const id of wiring.wires.keys()) {
     const e = elementOf.get(id) as number
-    wires[id] = { amps: known(circuit.elementAmps(e)), dropV: dropAcross(circuit, elements[e]) }
+    const { from, to } = elements[e]
+    wires[id] = { amps: known(circuit.elementAmps(e)), dropV: dropAcross(circuit, elements[e]), volts: [voltsAt(circuit, from), voltsAt(circuit, to)] }
   }
   return wires
+}
+
+function voltsAt(circuit: Circuit, point: number): number | null {
+  return circuit.isFloating(point) ? null : tidy(circuit.pointVolts(point))
 }
 
 function dropAcross(circuit: Circuit, { from, to }: { from: number; to: number }): number | null {

@@ -16,8 +16,11 @@ export type LampClass = 'off' | 'faint' | 'dim' | 'normal' | 'over'
 
 /** One lamp, or one filament of it. Volts and per cent of the rated ones are magnitudes; `light` is a share of the rated light. */
 export interface LampResult { readonly volts: number; readonly ratedV: number; readonly percent: number; readonly light: number; readonly class: LampClass }
-/** `amps` is positive from the wire's first end to its second, null where zero-ohm loops leave it undetermined. */
-export interface WireResult { readonly amps: number | null; readonly dropV: number | null }
+/**
+ * `amps` is positive from the wire's first end to its second, null where zero-ohm loops leave it undetermined; `volts` are those at its
+ * two ends where they now sit (a fault may have swapped them), null where floating.
+ */
+export interface WireResult { readonly amps: number | null; readonly dropV: number | null; readonly volts: readonly [number | null, number | null] }
 /** Where a needle stands on its scale; null where zero-ohm loops leave its amps undetermined. */
 export interface DialResult { readonly shows: number | null; readonly unit: string }
 /** What one element of a part takes: positive volts and amps from its first end to its second. */

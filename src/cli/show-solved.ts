@@ -8,7 +8,7 @@ import { figure, formatTable } from './table.ts'
 /** One solved setting as readable text. */
 export function showSolved(solved: SolvedStep, wiring: Wiring, { isChained = false, allAssumed = false } = {}): string {
   const sections = [
-    showSetting(solved, wiring, isChained), showNotes(solved.notes), showOutcome(solved),
+    showSetting(solved, wiring, isChained), showNotes(solved.notes), showOutcome(solved, wiring),
     showLamps(solved, wiring), showLoads(solved, wiring), showWires(solved, wiring),
     showStates(solved, wiring), showPhases(solved, wiring), showDials(solved, wiring), showStanding(solved, wiring), showFloating(solved), showPower(solved),
     showAssumed(solved.assumed, allAssumed),
@@ -16,8 +16,11 @@ export function showSolved(solved: SolvedStep, wiring: Wiring, { isChained = fal
   return sections.filter((section) => section !== '').join('\n\n')
 }
 
-function showOutcome({ outcome, cycle }: SolvedSetting): string {
-  return outcome === 'rests' ? '' : `It chatters: the contacts come back to where they were after ${cycle?.length ?? 0} moves. Shown is the first of them.`
+function showOutcome({ outcome, cycle = [], states }: SolvedSetting, wiring: Wiring): string {
+  if (outcome === 'rests') return ''
+  const moving = Object.keys(states).filter((id) => new Set(cycle.map((step) => step.states[id])).size > 1)
+  const names = [...new Set(moving.map((id) => lampTitle(id, wiring)))].join('; ') || 'a contact'
+  return `It does not come to rest: ${names} chatters, and all is as it was after ${cycle.length} moves. Shown is the first of them.`
 }
 
 const RATED = [
@@ -47,13 +50,13 @@ function showLoads({ loads, elements }: SolvedStep, wiring: Wiring): string {
   return [...rows.length ? [formatTable(heads, rows, heads.slice(2))] : [], ...dead.length ? [`No current: ${dead.join(', ')}.`] : []].join('\n')
 }
 
-function showWires({ wires, voltages, faults, reference }: SolvedStep, wiring: Wiring): string {
+function showWires({ wires, faults, reference }: SolvedStep, wiring: Wiring): string {
   const open = new Set(faults.map(({ fault }) => fault))
-  const rows = Object.entries(wires).map(([id, { amps, dropV }]) => {
+  const rows = Object.entries(wires).map(([id, { amps, dropV, volts }]) => {
     const wire = wiring.wires.get(id) as WiringWire
     const ends = wire.ends.map(({ at, place }) => at ?? place ?? '?')
     const flow = ['', '.1', '.2'].some((end) => open.has(`open:${id}${end}`)) ? 'open' : amps === null ? 'undetermined' : figure(amps, 3)
-    return [id, wireHue(wire) || '?', wireSize(wire) || '?', ends.join(' – '), ...wire.ends.map(({ at }) => endVolts(at, voltages)), flow, figure(dropV, 3)]
+    return [id, wireHue(wire) || '?', wireSize(wire) || '?', ends.join(' – '), ...wire.ends.map(({ at }, end) => endVolts(at, volts[end])), flow, figure(dropV, 3)]
   })
   const heads = ['wire', 'colour', 'size', 'first end – second end', 'V at first', 'V at second', 'amps', 'V drop']
   return rows.length ? `${sayAgainst(reference, wiring)}\n\n${formatTable(heads, rows, heads.slice(4))}` : ''
@@ -67,9 +70,8 @@ function sayAgainst(reference: string, wiring: Wiring): string {
   return `Volts are against ${against}.${live} Amps are positive from a wire's first end to its second. Sizes are mm² where no other unit stands.`
 }
 
-function endVolts(at: string | null, voltages: Solution['voltages']): string {
+function endVolts(at: string | null, volts: number | null): string {
   if (at === null) return 'loose'
-  const volts = voltages[at]
   return volts === null ? 'floating' : figure(volts, 2)
 }
 
@@ -91,13 +93,18 @@ function showDials({ dials }: SolvedSetting, wiring: Wiring): string {
   return rows.length ? `Dials: ${rows.join(', ')}.` : ''
 }
 
-function showStanding({ standing, states }: SolvedSetting, wiring: Wiring): string {
+function showStanding({ standing, states, sources, elements }: SolvedStep, wiring: Wiring): string {
   return standing.map((other) => {
     const changed = Object.entries(other.states).filter(([id, value]) => states[id] !== value).map(([id, value]) => `${nameOf(id, wiring)} ${value}`)
+    const apart = (id: string) => Math.abs((other.elements[id].amps ?? 0) - (elements[id].amps ?? 0)) > APART_A
+    const given = sources.filter(apart).map((id) => `${lampTitle(id, wiring)} at ${figure(other.elements[id].amps, 1)} A in place of ${figure(elements[id].amps, 1)}`)
     const lit = Object.entries(other.lamps).filter(([, lamp]) => lamp.class !== 'off').map(([id]) => id)
-    return `This setting can also stand otherwise: ${other.said} (begun from ${other.from}). Then ${[...changed, lit.length ? `lit: ${lit.join(', ')}` : 'no lamp lit'].join('; ')}.`
+    return `This setting can also stand otherwise: ${other.said} (begun from ${other.from}). Then ${[...changed, ...given, lit.length ? `lit: ${lit.join(', ')}` : 'no lamp lit'].join('; ')}.`
   }).join('\n')
 }
+
+/** Sources that differ by less are told as alike, A. */
+const APART_A = 0.5
 
 function showFloating({ floating }: Solution): string {
   return floating.length ? `Floating (no path leads there): ${floating.join(', ')}.` : ''

@@ -27,7 +27,7 @@ test('a wire is dead, at volts or carrying current', () => {
 test('the edge widens with the root of the current', () => {
   const { scene, solved } = solve(makeLampAndSwitch(), { 'switch.lever': 'on' })
   const wire = scene.wires.find(({ id }) => id === 'w2')!
-  const edge = (amps: number) => wireLive(wire, { ...solved, wires: { w2: { amps, dropV: 0 } } }).edge
+  const edge = (amps: number) => wireLive(wire, { ...solved, wires: { w2: { amps, dropV: 0, volts: [0, 0] } } }).edge
   expect(edge(9) - edge(4)).toBeCloseTo(edge(4) - edge(1), 9)
   expect(edge(4)).toBeGreaterThan(edge(1))
   expect(edge(300)).toBe(4.5)

@@ -45,7 +45,7 @@ interface Named { readonly findable: Findable; readonly own: ReadonlySet<string>
 
 /** Parts by title, then wires, splices and connectors by id. */
 function listNamed(wiring: Wiring): Named[] {
-  const parts = [...wiring.parts.values()].sort((a, b) => a.title < b.title ? -1 : 1).map((part) => namePart(wiring, part))
+  const parts = [...wiring.parts.values()].sort((a, b) => a.title < b.title ? -1 : 1).flatMap((part) => [namePart(wiring, part), ...nameWays(wiring, part)])
   const splices = [...wiring.splices.values()].map(({ id, place }) => name({ kind: 'splice', id }, `Splice ${id}`, [placeWords(wiring, place), ...endsAt(wiring, id)]))
   const matings = [...wiring.matings.values()].map(({ id, title, joins }) => name({ kind: 'splice', id }, `Connector ${title ?? ''} ${id}`, joins))
   return [...parts, ...[...wiring.wires.values()].map((wire) => nameWire(wiring, wire)), ...splices, ...matings]
@@ -58,6 +58,15 @@ function name(pick: Picked, said: string, more: readonly string[]): Named {
 function namePart(wiring: Wiring, part: WiringPart): Named {
   const { id, tag, title } = part
   return name({ kind: 'part', id }, tag === undefined ? title : `${title}, ${tag}`, ['part', partWords(wiring, part), ...[...part.terminals.values()].map(({ marking }) => marking)])
+}
+
+/** Each fuse of a box by its own name. */
+function nameWays(wiring: Wiring, part: WiringPart): Named[] {
+  const ways = Object.entries((part.params.ways ?? {}) as Readonly<Record<string, { readonly to?: string; readonly ratingA?: unknown }>>)
+  return ways.filter(() => part.kind === 'fuse').map(([id, { to = id, ratingA }]) => {
+    const named = name({ kind: 'part', id: part.id }, `Fuse ${id} of ${part.title}${typeof ratingA === 'number' ? `, ${ratingA} A` : ''}`, [partWords(wiring, part), to])
+    return { ...named, own: new Set(splitWords(`fuse ${id}`)) }
+  })
 }
 
 function partWords(wiring: Wiring, { title, tag, kind, place }: WiringPart): string {

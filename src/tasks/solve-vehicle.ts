@@ -21,6 +21,8 @@ export interface SolvedStep extends SolvedSetting {
   readonly reference: string
   /** Elements that take current to do something and are no lamps: motors, coils, horns, heaters, gauges. */
   readonly loads: readonly string[]
+  /** Elements that give current, or take charge: batteries and generators. */
+  readonly sources: readonly string[]
   readonly assumed: readonly WeighedAssumption[]
 }
 
@@ -45,7 +47,8 @@ export function solveVehicle(wiring: Wiring, words: SolveWords, onProgress?: (sa
     const assumed = weighAssumed(circuit, listCarrying(circuit, listSolutions(one.solved)))
     const { points, reference, elements } = circuit.network
     const loads = elements.filter(({ id, does }) => (does === 'load' || does === 'winding') && !(id in one.solved.lamps)).map(({ id }) => id)
-    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), reference: points[reference], loads, ...rest, assumed })
+    const sources = elements.filter(({ does }) => does === 'source').map(({ id }) => id)
+    steps.push({ setting: of, faults, followed: findFollowed(circuit, one.solved), reference: points[reference], loads, sources, ...rest, assumed })
   })
   if (!condition) return refuseForm('there is no setting to solve')
   return { ok: true, value: { circuit, settings, steps, condition } }

@@ -5,7 +5,7 @@ import type { Stand } from './address.ts'
 import { CardSheet } from './card-sheet.tsx'
 import { Find } from './find.tsx'
 import type { DrawingSize, SheetSize } from './messages.ts'
-import { keepInView, showPicked, useDrag, useSheetSize } from './sheet.ts'
+import { keepInView, moveFocus, showPicked, useDrag, useSheetSize } from './sheet.ts'
 import { UnderDrawing } from './under-drawing.tsx'
 import type { PickedHold } from './use-picked.ts'
 import type { Shown } from './use-vehicle.ts'
@@ -57,10 +57,10 @@ export function Drawing({ shown, pick, move, measure, find }: DrawingProps) {
         <Zoom at={at} last={scales.length - 1} setAt={setStep} whole={fit < 1 || whole ? drawn.whole : null} setWhole={(next) => { move({ whole: next }) }} />
       </div>
       {/* A scrolled area that the keys must reach. */}
-      <div ref={sheet} className="sheet" tabIndex={0} role="region" aria-label="Path drawing" {...drag.handlers}>
+      <div ref={sheet} className="sheet" tabIndex={0} role="region" aria-label="Path drawing: Enter goes into it, the arrow keys from part to part" {...drag.handlers} onKeyDown={(event) => { if (moveFocus(event.currentTarget, event.key)) event.preventDefault() }}>
         <svg className={drawn.whole ? 'is-whole' : undefined} width={width * scales[at]} height={height * scales[at]} viewBox={`0 0 ${width} ${height}`} role="group" aria-label="Wiring as paths from the supply rail to the earth rail"
           onClick={({ target }) => { if (!drag.moved()) pickAt(target) }}
-          onKeyDown={(event) => { if (event.key === 'Enter') pickAt(event.target) }}>
+          onKeyDown={(event) => { if (event.key === 'Enter' && event.target !== event.currentTarget) pickAt(event.target) }}>
           {[...shown.groups.entries()].map(([key, group]) => <Group key={key} group={group} picked={isPicked(group, picked)} />)}
         </svg>
       </div>

@@ -21,6 +21,49 @@ export function keepInView(sheet: HTMLDivElement | null, { kind, id }: Picked): 
   })
 }
 
+// --- from thing to thing by the keys ---
+
+/** Middle and size of something drawn, px. */
+export interface Area { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+
+const DIRECTIONS: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+/** How much farther a thing counts for what it lies beside the direction. */
+const ASIDE = 2.5
+
+/** Which of some areas lies nearest in the direction of an arrow key; −1 where none does. */
+export function nearestAhead(from: Area, areas: readonly Area[], key: string): number {
+  const direction = DIRECTIONS[key]
+  if (!direction) return -1
+  const middle = ({ x, y, width, height }: Area) => [x + width / 2, y + height / 2] as const
+  const [fx, fy] = middle(from)
+  let best = -1, least = Infinity
+  areas.forEach((area, i) => {
+    const [x, y] = middle(area)
+    const ahead = (x - fx) * direction[0] + (y - fy) * direction[1]
+    const aside = Math.abs((x - fx) * direction[1]) + Math.abs((y - fy) * direction[0])
+    const far = ahead + ASIDE * aside
+    if (ahead > 1 && far < least) [best, least] = [i, far]
+  })
+  return best
+}
+
+/** The keys in the drawing: from the sheet Enter goes to its first part, arrows on from thing to thing, Escape back to the sheet. Answers whether the key was one of these. */
+export function moveFocus(sheet: HTMLElement, key: string): boolean {
+  const things = [...sheet.querySelectorAll<SVGGElement>('g[data-pick]')]
+  const now = document.activeElement
+  if (now === sheet) {
+    const first = key === 'Enter' ? things.find(({ dataset }) => dataset.kind === 'part') : undefined
+    first?.focus()
+    return first !== undefined
+  }
+  const at = things.findIndex((thing) => thing === now)
+  if (at < 0) return false
+  if (key === 'Escape') sheet.focus()
+  const next = nearestAhead(things[at].getBoundingClientRect(), things.map((thing) => thing.getBoundingClientRect()), key)
+  if (next >= 0) things[next].focus()
+  return key === 'Escape' || key in DIRECTIONS
+}
+
 // --- its size, and dragging it ---
 
 /** While the facts take room beside or below it, the drawing keeps its size, unless the window itself changes. */

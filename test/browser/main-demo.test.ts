@@ -80,6 +80,31 @@ test('a connection card shows each terminal with its wire, live, and goes back t
   await page.context().close()
 })
 
+test('the keys go into the drawing, from part to part, and pick', async () => {
+  const page = await open(WARDEN, {}, '#year=1950&circuit=headlamps')
+  await page.locator('.sheet').focus()
+  const focused = () => page.evaluate(() => (document.activeElement as SVGElement | null)?.dataset.id ?? document.activeElement?.className)
+  await page.keyboard.press('Enter')
+  const first = await focused()
+  await page.keyboard.press('ArrowRight')
+  const second = await focused()
+  expect([first === undefined, first === second]).toEqual([false, false])
+  await page.keyboard.press('Enter')
+  await page.locator('.facts').waitFor()
+  await page.keyboard.press('Escape')
+  await expect.poll(focused).toBe(second)
+  await page.keyboard.press('Escape')
+  expect(await focused()).toBe('sheet')
+  await page.context().close()
+})
+
+test('a fuse of a box is found by its own number', async () => {
+  const page = await open(WARDEN, {}, '#year=1966')
+  await page.getByRole('combobox', { name: 'Find' }).fill('fuse 7')
+  await expect.poll(() => page.locator('.found li').first().textContent()).toBe('Fuse 7 of Fuse box, 10 A')
+  await page.context().close()
+})
+
 test('on a phone the drawing has room beside a vehicle of many options, and the card fills it', async () => {
   const page = await open(WARDEN, touch, '#year=1966&picked=part+fuse-box')
   const sheet = (await page.locator('.sheet').boundingBox())!
