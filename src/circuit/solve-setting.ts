@@ -43,10 +43,21 @@ export function solveSetting(circuit: Circuit, setting: Setting, options: SolveO
   const standing = options.skipStanding ? [] : findStanding(circuit, setting, settled, options.onProgress)
   const solved: SolvedSetting = {
     setting, positions: Object.fromEntries(allPositions(circuit.network, setting)), ...shown, outcome: settled.outcome, ...(cycle ? { cycle } : {}), phases: walk.phases, dials: walk.dials, standing,
-    assumed: circuit.network.assumed, notes: [...walk.notes, ...conductors, ...noteSolution(circuit.network, setting, shown), ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
+    assumed: circuit.network.assumed, notes: [...walk.notes, ...conductors, ...noteTurned(circuit, settled.condition), ...noteSolution(circuit.network, setting, shown), ...doubtNotes(shown, settled), ...limitNotes(circuit.network, setting)],
   }
   return { solved, condition: settled.condition }
 }
+
+/** A generator whose field stands against the magnetism left in its iron has been turned by the battery, through a cut-out that closed on both their volts together. */
+function noteTurned({ network: { machines, parts }, views }: Circuit, { emf }: Condition): string[] {
+  return machines.filter(({ spec, part }, m) => spec.residual(views[part].now) * emf[m] < -TURNED_V2).map(({ part }) => {
+    const { id, part: { title } } = parts[part]
+    return `${title} (${id}) is magnetised against the battery: its cut-out closes on battery and generator volts together, which burns or welds the contacts; the battery then turns its field, and it gives as shown. Polarise it to the battery before the engine runs`
+  })
+}
+
+/** Both EMFs are beyond a few tenths of a volt, V². */
+const TURNED_V2 = 0.05
 
 function stepSolution(circuit: Circuit, setting: Setting, condition: Condition) {
   circuit.solveFixed(setting, copyCondition(condition))

@@ -195,6 +195,21 @@ describe('charging', () => {
     expect(amps('cruise', HEAD)).toBeGreaterThan(1)
   })
 
+  test('a dynamo magnetised against the battery is told of, whichever of the two is turned', () => {
+    const notes = (fault: Fault) => solve(EARLY, at(KEY, 'cruise'), [fault]).notes.join(' ')
+    for (const fault of [{ kind: 'set', part: 'dynamo', param: ['residual'], value: 'reversed' }, { kind: 'swap', a: 'battery:+', b: 'battery:-' }] as const) {
+      expect(notes(fault)).toContain('Dynamo (dynamo) is magnetised against the battery: its cut-out closes on battery and generator volts together')
+    }
+    expect(solve(EARLY, at(KEY, 'cruise')).notes).toEqual([])
+  })
+
+  test('what a welded cut-out lets the dynamo take is heat, not charge', () => {
+    const { balance, elements } = solve(EARLY, at(KEY), [{ kind: 'hold', part: 'control-box', state: 'cutout', value: 'welded' }])
+    expect(elements.battery.amps).toBeLessThan(-10)
+    expect(balance.chargeW).toBe(0)
+    expect(balance.insideW).toBeGreaterThan(50)
+  })
+
   test('the early charging lamp glimmers at idle', () => {
     const { percent } = solve(EARLY, at(KEY, 'idle')).lamps['charge-lamp']
     expect(percent).toBeGreaterThan(10)
