@@ -52,7 +52,7 @@ test('in a fuse box the one that has blown is named', () => {
   const { scene, solved } = solve(makeFuseBox(), {})
   const said = renderGroups(scene, solved).filter(({ id }) => id.startsWith('box')).map(({ svg }) => svg).join('')
   expect(said).toContain('>right blown<')
-  expect(said).toContain('>left, 8 A<')
+  expect(said).toContain('>left: 8 A<')
 })
 
 test('a needle says by name what it shows', () => {

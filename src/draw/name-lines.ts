@@ -100,7 +100,7 @@ function fuseLines({ params }: WiringPart, model: PartModel | undefined, element
   const ways = params.ways as Readonly<Record<string, { readonly ratingA?: unknown }>> | undefined
   return (model?.states ?? []).filter(({ element }) => elements.some(({ id }) => id === element)).map(({ id, element = '' }) => {
     const ratingA = ways?.[element]?.ratingA ?? params.ratingA
-    const whole = element === '' ? '' : `${element}${typeof ratingA === 'number' ? `, ${ratingA} A` : ''}`
+    const whole = element === '' ? '' : `${element}${typeof ratingA === 'number' ? `: ${ratingA} A` : ''}`
     const prefix = element === '' ? '' : `${element} `
     return { text: '', live: { says: 'fuse', key: id, prefix, rest: whole, room: [whole, `${prefix}blown`] } }
   })
